@@ -118,10 +118,12 @@ export function RecordingSeries({
             counts={periodCounts(readings, result.edited, dayNight)}
             wholeLoad={wholeLoad}
           />
-          {result.counts.kept === 0 ? null : <p className="small soft">{wholeText(result, a, words)}</p>}
-          {loadSaid === null ? null : (
+          {result.counts.kept === 0 ? null : (
             <p className="small soft">
-              {words.sentence('series.load')}, {loadSaid}.
+              {[
+                wholeText(result, a, words),
+                ...(loadSaid === null ? [] : [`${words.sentence('series.load')}, ${loadSaid}.`]),
+              ].join(' ')}
             </p>
           )}
           <RulesNamed of="ambulatory" computedBy={content.computedBy} />

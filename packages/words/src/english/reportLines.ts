@@ -181,7 +181,7 @@ export const reportLines = {
       : `${f.by}: asleep ${f.night}${f.nap === null ? '' : `; a nap ${f.nap}, in neither mean`}`,
   limitOf: (f: { limit: number; period: string }, say: Say) => `${say.limit(f.limit)} ${f.period}`,
   wholeBy: (f: { by: string; plain: string }, _say: Say) =>
-    `The mean of 24 hours is ${f.by}; the plain mean of the readings is ${f.plain}. SD, lowest, highest and every pulse, mean arterial and pulse pressure are of the readings.`,
+    `The mean of 24 hours is ${f.by}; the plain mean of the readings is ${f.plain}. Everything else is of the readings.`,
   chanceTable: 'Chance of where the usual level lies, under the stated assumptions',
   atOrAbove: 'At or above, mmHg',
   chanceColumn: (f: { component: string; from: string }, _say: Say) => `${f.component}, ${f.from}`,

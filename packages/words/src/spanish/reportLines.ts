@@ -157,7 +157,7 @@ export const reportLines: Reworded<typeof lines> = {
       : `${f.by}: dormido ${f.night}${f.nap === null ? '' : `; siesta ${f.nap}, en ninguna de las dos medias`}`,
   limitOf: (f, say) => `${say.limit(f.limit)} ${f.period}`,
   wholeBy: (f) =>
-    `Lo que vale por 24 horas es ${f.by}; la media simple de las lecturas es ${f.plain}. DE, mínima, máxima y todo pulso, presión arterial media y presión de pulso son de las lecturas.`,
+    `Lo que vale por 24 horas es ${f.by}; la media simple de las lecturas es ${f.plain}. Todo lo demás es de las lecturas.`,
   chanceTable: 'Probabilidad de dónde está el nivel habitual, con los supuestos indicados',
   atOrAbove: 'En o por encima, mmHg',
   chanceColumn: (f) => `${f.component}, ${f.from}`,

@@ -403,7 +403,7 @@ describe('what is read and what is refused', () => {
     expect(found.whole.arithmetic.systolic).toBe(140);
     expect(found.startedByHand).toEqual([3]);
     const lines = (await typed('ambulatory -', { input })).stdout;
-    expect(lines).toContain('2 of 3 scheduled are kept');
+    expect(lines).toContain('2 of 3 that came are kept');
     expect(lines).toContain('started by hand, 1 used: counted as readings');
     expect(lines).toContain('Started by hand, outside the schedule (line 3).');
   });

@@ -20,7 +20,7 @@ type ShownProps = {
 type Hands = ReturnType<typeof handsAt>;
 const keyOf = ({ isFeeling, isListening, isAtApex }: Hands) => `${isFeeling} ${isListening} ${isAtApex}`;
 
-/** The arm of a demonstration: fingertips at the wrist while they feel, the chest piece while it listens; at the apex the chest, and the wrist that another one feels. */
+/** The arm of a demonstration: fingertips at the wrist while they feel (from close by while they count), the chest piece while it listens; at the apex the chest, and the wrist that another one feels. */
 export function ShownArm({ engine, exercise, code }: ShownProps) {
   const { words } = useApp();
   const { scenario, seed, instrument } = exercise;
@@ -33,6 +33,14 @@ export function ShownArm({ engine, exercise, code }: ShownProps) {
     return (
       <div className="shown-apex">
         <ChestClose engine={engine} looks={looks} pieceAt="apex" />
+        <WristClose engine={engine} looks={looks} />
+      </div>
+    );
+  }
+  // While it is counted the pulse is seen to swell: whoever looks on counts along.
+  if (code === 'pulse' && isFeeling) {
+    return (
+      <div className="shown-wrist">
         <WristClose engine={engine} looks={looks} />
       </div>
     );

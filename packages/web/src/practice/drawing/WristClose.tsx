@@ -40,7 +40,7 @@ export function WristClose({ engine, looks, isHeard = false }: WristProps) {
       <rect className="wrist-cloth" x="1" y="1" width="158" height="106" rx="12" />
       <path
         className="scene-skin"
-        d="M-4 17.500 C 44 22 84 27 112 26 C 130 25 144 18 164 11 V85 C 144 80 130 78 112 78 C 84 78 44 84 -4 88.500 Z"
+        d="M1 18 C 44 22 84 27 112 26 C 130 25 144 18 159 12.500 V83.500 C 144 80 130 78 112 78 C 84 78 44 84 1 88 Z"
       />
       {/* Creases at the root of the hand, tendons along the middle. */}
       <path
@@ -49,7 +49,7 @@ export function WristClose({ engine, looks, isHeard = false }: WristProps) {
       />
       <path className="scene-line scene-faint" d="M14 44 C 50 46 84 47 108 47 M20 56 C 54 56 84 55 108 54" />
       <ellipse ref={ring} className="felt-ring" cx="72" cy="64" rx="24" ry="9" />
-      <Fingertips x={72} y={62} count={3} toY={114} apart={18} />
+      <Fingertips x={72} y={62} count={3} toY={107} apart={18} />
       <rect className="wrist-edge" x="1" y="1" width="158" height="106" rx="12" />
     </svg>
   );

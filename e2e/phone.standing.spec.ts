@@ -74,6 +74,14 @@ test('on the feet: a fall that is met is said, unwell is acted on at once, and n
   await buttons.nth(0).click();
   await expect(page.getByText(/felt unwell at 1 min/).first()).toBeVisible();
   await expect(page.getByRole('link', { name: /Go on with.*standing/i })).toHaveCount(0);
+
+  // Back at the pressure they lie, and the reading that is asked for is one lying.
+  await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+  await expect(buttons).toHaveText(['Take it lying']);
+  await expect(buttons.nth(0)).toHaveClass(/button-first/);
+  await buttons.nth(0).click();
+  await pumping(page);
+  await expect(page.getByText(/lying on the back/).first()).toBeVisible();
 });
 
 test('a low systolic lying: nobody is led on to stand first, and it says why', async ({ page, demo }) => {

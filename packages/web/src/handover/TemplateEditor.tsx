@@ -45,8 +45,8 @@ export function TemplateEditor({ template, isOwn, wrong, onChange, onRestore }: 
           )}
         </Field>
         {leftOut.length === 0 ? null : (
-          <p className="notice" role="status">
-            {words.sentence('handover.leftOut', { fields: words.say.allOf(leftOut) })}
+          <p className="notice">
+            {words.sentence('handover.leftOut', { fields: words.say.anyOf(leftOut) })}
           </p>
         )}
         <fieldset className="handover-fields">

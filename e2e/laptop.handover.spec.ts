@@ -66,7 +66,9 @@ test('a round is copied as plain text by a template of one’s own', async ({ pa
   await expect(template).toHaveValue('Pulse {pulse}');
   const text = (await preview.textContent()) ?? '';
   expect(text).toMatch(/^INVENTED: Pulse \d+/);
-  await expect(page.getByText(/This template has no .actNow. or .told.: .* put under the text/)).toBeVisible();
+  await expect(
+    page.getByText(/This template has no .actNow. or .told.: .* put under the text/),
+  ).toBeVisible();
   await page.getByRole('button', { name: 'Copy' }).click();
   await expect(page.getByRole('status')).toHaveText('Copied.');
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(text);

@@ -148,7 +148,7 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
   'read back refused': `
   - group "Which moment the gauge shows":
     - textbox "Last sound (mmHg)" [invalid]
-    - alert: /Last sound: not read yet/
+    - alert: /Last sound. not read yet/
   - button "Keep this reading"`,
   pressure: `
   - heading "Marit Solvang Pressure" [level=1]

@@ -45,9 +45,7 @@ export function TemplateEditor({ template, isOwn, wrong, onChange, onRestore }: 
           )}
         </Field>
         {leftOut.length === 0 ? null : (
-          <p className="notice">
-            {words.sentence('handover.leftOut', { fields: words.say.anyOf(leftOut) })}
-          </p>
+          <p className="notice">{words.sentence('handover.leftOut', { fields: words.say.anyOf(leftOut) })}</p>
         )}
         <fieldset className="handover-fields">
           <legend>{words.sentence('handover.fields')}</legend>

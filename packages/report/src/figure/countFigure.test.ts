@@ -97,7 +97,7 @@ test('taps stand under what they are of; one without and one too many are told a
     ['-', '2.9', '-'],
   ]);
   expect(description).toBe(
-    '3 taps; from the first of them to the last there were 3 to tap: 1 without a tap, 1 with one too many.',
+    '3 taps; from the first of them to the last there were 3 to tap. 1 had no tap; taps too many: 1.',
   );
 });
 

@@ -208,6 +208,9 @@ export function reported(
     note: null,
     source: { format: 'fhir', id: null },
     saidAt: null,
+    uprightMinutes: null,
+    lyingMinutes: null,
+    unwellUpright: null,
     ...said,
   };
   return made(id, 'reported', content, { role: 'importer', round: null, ...frame });

@@ -111,7 +111,7 @@ export { misnamed } from './content/misnamed.js';
 export type { AlreadyThere } from './content/newReadings.js';
 export { newReadings } from './content/newReadings.js';
 export type { ReportedContent, ReportedValue } from './content/reported.js';
-export { REPORTED_STATUSES, reportedValue } from './content/reported.js';
+export { REPORTED_STATUSES, reportedContent, reportedValue } from './content/reported.js';
 export type { RoundContent, RoundEvidence } from './content/round.js';
 export { roundInputOf } from './content/roundInputOf.js';
 export type { RoundValueKept } from './content/roundValue.js';

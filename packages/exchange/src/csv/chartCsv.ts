@@ -27,7 +27,7 @@ import {
   SAME_FOR_READING,
   seriesStatus,
 } from './readingColumns.js';
-import { numberSaid, saidIn } from './said.js';
+import { numberSaid, posedIn, saidIn } from './said.js';
 import { CSV_SCHEMA_NUMBER } from './schemaNumber.js';
 import { SIGN_COLUMNS, TYPED_COLUMNS } from './signColumns.js';
 
@@ -128,17 +128,11 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['meanUntil', fromElsewhere(({ until }) => until)],
   ['source', fromElsewhere(({ source }) => source.id)],
   ...TYPED_COLUMNS,
-  [
-    'unwellUpright',
-    ({ entry }) => (entry.kind === 'run' ? entry.content.evidence.circumstances.unwellUpright : null),
-  ],
+  ['unwellUpright', ({ entry }) => posedIn(entry)?.unwellUpright ?? null],
   ['series', ({ series }) => series?.id ?? null],
   ['seriesOf', ({ series }) => series?.content.of ?? null],
   ...READING_COLUMNS.map(ofReading),
-  [
-    'lyingMinutes',
-    ({ entry }) => (entry.kind === 'run' ? entry.content.evidence.circumstances.lyingMinutes : null),
-  ],
+  ['lyingMinutes', ({ entry }) => posedIn(entry)?.lyingMinutes ?? null],
   ...LATER_READING_COLUMNS.map(ofReading),
 ];
 

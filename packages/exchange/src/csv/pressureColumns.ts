@@ -1,9 +1,8 @@
 import { chartedPressure, type RunContent, type StoredEntry } from '@evenfall/record';
 import type { Column } from './column.js';
 import type { Cell } from './csv.js';
-import { numberSaid } from './said.js';
+import { numberSaid, posedIn, postureIn } from './said.js';
 
-const PLACE = ['side', 'posture', 'armCm'] as const;
 const RATES = [
   'deflationRateMmHgPerSecond',
   'earlyDeflationRateMmHgPerSecond',
@@ -29,8 +28,10 @@ export const PRESSURE_COLUMNS: readonly Column[] = [
   ['method', fromRun(({ value }) => value.method)],
   ['isAveraged', fromRun(({ value }) => value.isAveraged)],
   ['cuffSite', fromRun(({ evidence }) => evidence.place.site)],
-  ...PLACE.map((key): Column => [key, fromRun(({ evidence }) => evidence.place[key])]),
-  ['uprightMinutes', fromRun(({ evidence }) => evidence.circumstances.uprightMinutes)],
+  ['side', fromRun(({ evidence }) => evidence.place.side)],
+  ['posture', ({ entry }) => postureIn(entry)],
+  ['armCm', fromRun(({ evidence }) => evidence.place.armCm)],
+  ['uprightMinutes', ({ entry }) => posedIn(entry)?.uprightMinutes ?? null],
   ['cuffScheme', fromRun(({ evidence }) => evidence.place.cuff?.scheme ?? null)],
   ['cuff', fromRun(({ evidence }) => evidence.place.cuff?.id ?? null)],
   ['armOverriddenBy', fromRun(({ evidence }) => evidence.place.override?.by ?? null)],

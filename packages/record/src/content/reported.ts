@@ -1,4 +1,10 @@
-import { COUNT_FIGURES, DEFLATION_FIGURES, SIGN_FIGURES } from '@evenfall/clinical';
+import {
+  COUNT_FIGURES,
+  DEFLATION_FIGURES,
+  ROUND_FIGURES,
+  SCORE_FIGURES,
+  SIGN_FIGURES,
+} from '@evenfall/clinical';
 import { z } from 'zod';
 import { instant } from '../entry/stamp.js';
 
@@ -46,7 +52,7 @@ const said = {
   source: z.object({ format: z.enum(['fhir', 'csv']), id: z.string().min(1).max(400).nullable() }).strict(),
 };
 
-/** Schema 1: nothing of when the source said it. */
+/** Schema 1: nothing of when the source said it, how long somebody had stood or lain, or how they felt on their feet. */
 export const firstReportedContent = z.object(said).strict();
 
 /**
@@ -58,11 +64,25 @@ export const reportedContent = z
     ...said,
     /** When its source recorded or issued this saying of it; null where the file does not tell. Of two, the later wins, whichever comes first. */
     saidAt: instant.nullable(),
+    /** How long the person had stood, or lain, at a pressure; null where the source does not say. */
+    uprightMinutes: z.number().min(0).max(SCORE_FIGURES.longestStandingMinutes.value).nullable(),
+    lyingMinutes: z.number().min(0).max(ROUND_FIGURES.longestLyingMinutes.value).nullable(),
+    /** Whether they felt dizzy, faint or unwell on their feet. */
+    unwellUpright: z.boolean().nullable(),
   })
   .strict();
+
 export type ReportedContent = z.infer<typeof reportedContent>;
 
 /** A value of schema 1 in the newest shape. */
 export function upgradeReported(content: unknown, from: number): unknown {
-  return from > 1 ? content : { ...(content as z.infer<typeof firstReportedContent>), saidAt: null };
+  return from > 1
+    ? content
+    : {
+        ...(content as z.infer<typeof firstReportedContent>),
+        saidAt: null,
+        uprightMinutes: null,
+        lyingMinutes: null,
+        unwellUpright: null,
+      };
 }

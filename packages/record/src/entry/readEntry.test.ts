@@ -47,6 +47,9 @@ const CONTENTS: Record<KindName, object> = {
     note: null,
     source: { format: 'fhir', id: null },
     saidAt: null,
+    uprightMinutes: null,
+    lyingMinutes: 5,
+    unwellUpright: null,
   },
   'diary-handed': {
     days: 7,
@@ -175,6 +178,22 @@ test('equipment that was named in error is marked by an entry of nobody', () => 
   const amends = { entry: idOf(2), reason: 'duplicate', text: null } as const;
   const mark = frame('entered-in-error', { note: null }, { person: null, amends });
   expect(placesOf(readEntry(mark))).toEqual([]);
+});
+
+test('a value from elsewhere of schema 1 says nothing of how long somebody had stood or lain', () => {
+  const {
+    uprightMinutes: _,
+    lyingMinutes: __,
+    unwellUpright: ___,
+    ...older
+  } = CONTENTS.reported as Record<string, unknown>;
+  const read = readEntry(frame('reported', older, { round: null, role: 'importer', schema: 1 }));
+  expect(read.ok && read.value.content).toEqual({
+    ...older,
+    uprightMinutes: null,
+    lyingMinutes: null,
+    unwellUpright: null,
+  });
 });
 
 test('a run of schema 5 says nothing of whether it was asked for at once; from schema 6 on that is said', () => {

@@ -1,4 +1,5 @@
 import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
+import { postureTexts } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
@@ -83,7 +84,9 @@ function Said({ entry, agents }: { readonly entry: StoredEntry; readonly agents:
   const sent = asSent === null ? null : words.sentence('handover.sentAs', { text: asSent });
   const mean =
     until === null ? null : words.sentence('handover.meanUntil', { text: stampText({ at: until }, words) });
-  const about = [sent, site, posture, method, interpretation].filter((part) => part !== null);
+  const about = [sent, site, posture, ...postureTexts(entry.content, words), method, interpretation].filter(
+    (part) => part !== null,
+  );
   return (
     <>
       <p>

@@ -6,6 +6,7 @@ import {
   type ReportedContent,
   type ReportedValue,
   refusalsOf,
+  reportedContent,
   reportedValue,
   stamp,
 } from '@evenfall/record';
@@ -222,7 +223,11 @@ function readRow(row: Row, names: ReadingNames): FromRow[] {
     const got = row.text('measuredAt');
     row.refuse('measuredAt', got === null ? 'missing' : 'not-a-time', 'datetime', got);
   }
+  const until = row.text('meanUntil');
+  if (!reportedContent.shape.until.safeParse(until).success)
+    row.refuse('meanUntil', 'not-a-time', 'datetime', until);
   const of = sign as Sign;
+  const posed = posedIn(row);
   const hasPulse = row.text(PULSE_BESIDE) !== null;
   // A recorder may have counted a pulse where it got no pressure.
   const hasValue = !hasPulse || NUMBERS[of].some(([heading]) => row.text(heading) !== null);
@@ -241,7 +246,7 @@ function readRow(row: Row, names: ReadingNames): FromRow[] {
         });
   const made = (one: ReportedValue, id: string | null): FromRow => ({
     at: `/lines/${row.line}`,
-    content: contentOf(row, one, id),
+    content: contentOf(row, one, id, posed),
     measuredAt: measuredAt.data,
     isInError: row.text('standing') === 'entered-in-error',
     entry,
@@ -266,28 +271,54 @@ function valueIn(row: Row, of: Sign, headings: (typeof NUMBERS)[Sign]): Reported
   return null;
 }
 
-function contentOf(row: Row, value: ReportedValue, id: string | null): ReportedContent {
+/** How long somebody had stood or lain at a pressure, and how they felt on their feet. */
+type Posed = Pick<ReportedContent, 'uprightMinutes' | 'lyingMinutes' | 'unwellUpright'>;
+
+const NOT_POSED: Posed = { uprightMinutes: null, lyingMinutes: null, unwellUpright: null };
+
+/** The same from a row; what cannot be is refused under its heading. */
+function posedIn(row: Row): Posed {
+  const minutes = (heading: 'uprightMinutes' | 'lyingMinutes'): number | null => {
+    const number = row.number(heading);
+    const read = reportedContent.shape[heading].safeParse(number);
+    if (read.success) return read.data;
+    for (const one of refusalsOf(read.error, number))
+      row.refuse(heading, one.code, one.expected, row.text(heading), one.choices, one.figures);
+    return null;
+  };
+  const felt = row.text('unwellUpright')?.trim().toLowerCase() ?? null;
+  if (felt !== null && felt !== 'true' && felt !== 'false')
+    row.refuse('unwellUpright', 'unknown-id', 'choice', felt, ['true', 'false']);
+  return {
+    uprightMinutes: minutes('uprightMinutes'),
+    lyingMinutes: minutes('lyingMinutes'),
+    unwellUpright: felt === null ? null : felt === 'true',
+  };
+}
+
+function contentOf(row: Row, value: ReportedValue, id: string | null, posed: Posed): ReportedContent {
   const words = (heading: string) => row.text(heading)?.slice(0, LONGEST_WORDS) ?? null;
   const status = row.text('status');
   const isOfSeries = row.text('series') !== null;
   const settled = isOfSeries && status !== null ? settledOf(status) : status;
   return {
     value,
-    asSent: value.of === 'pressure' ? asSent(row) : null,
+    asSent: (value.of === 'pressure' ? asSent(row) : null) ?? words('sentAs'),
     by: words('saidBy') ?? words('agent'),
     // Where a reading of a series was taken is the most that its reader must know.
-    method: isOfSeries ? placeOf(row.text('seriesOf')) : words('method'),
+    method: isOfSeries ? placeOf(row.text('seriesOf')) : (words('method') ?? words('saidHow')),
     site:
       [words('side'), words('cuffSite') ?? words('temperatureSite')]
         .filter((one) => one !== null)
-        .join(' ') || null,
+        .join(' ') || words('saidWhere'),
     posture: words('posture'),
     interpretation: null,
     status: REPORTED_STATUSES.find((one) => one === settled) ?? 'unknown',
-    until: null,
+    until: untilIn(row),
     note: row.text('note')?.slice(0, LONGEST_NOTE) ?? null,
     source: { format: 'csv', id },
     saidAt: instantIn(row.text('recordedAt')),
+    ...(value.of === 'pressure' ? posed : NOT_POSED),
   };
 }
 
@@ -295,6 +326,12 @@ function contentOf(row: Row, value: ReportedValue, id: string | null): ReportedC
 function instantIn(text: string | null): string | null {
   const read = stamp.shape.at.safeParse(text);
   return read.success ? read.data : null;
+}
+
+/** The end of the time that a value from elsewhere is a mean of; null for one reading. */
+function untilIn(row: Row): string | null {
+  const until = reportedContent.shape.until.safeParse(row.text('meanUntil'));
+  return until.success ? until.data : null;
 }
 
 function placeOf(seriesOf: string | null): string | null {

@@ -68,6 +68,9 @@ describe('the shapes of the handbook, section 11', () => {
       note: 'Diastolic at disappearance of sounds (phase 5).',
       source: { format: 'fhir', id: 'heard' },
       saidAt: null,
+      uprightMinutes: null,
+      lyingMinutes: null,
+      unwellUpright: null,
     });
   });
 

@@ -60,6 +60,9 @@ export function readObservation(resource: Json, at: string, names: Names): Parse
     ),
     source: { format: 'fhir', id: cut(nameOf(resource), LONGEST_NAME) },
     saidAt: stampOf(resource.issued)?.at ?? null,
+    uprightMinutes: null,
+    lyingMinutes: null,
+    unwellUpright: null,
   };
   return {
     ok: true,

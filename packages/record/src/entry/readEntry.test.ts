@@ -185,11 +185,13 @@ test('a value from elsewhere of schema 1 says nothing of how long somebody had s
     uprightMinutes: _,
     lyingMinutes: __,
     unwellUpright: ___,
+    saidAt: ____,
     ...older
   } = CONTENTS.reported as Record<string, unknown>;
   const read = readEntry(frame('reported', older, { round: null, role: 'importer', schema: 1 }));
   expect(read.ok && read.value.content).toEqual({
     ...older,
+    saidAt: null,
     uprightMinutes: null,
     lyingMinutes: null,
     unwellUpright: null,

@@ -324,6 +324,7 @@ export { armsBeside } from './round/armsBeside.js';
 export type { ArmsRules } from './round/armsRules.js';
 export { DEFAULT_ARMS_RULES } from './round/armsRules.js';
 export type { AskCode, Asked } from './round/ask.js';
+export { isAtOnceAfter } from './round/atOnce.js';
 export type { AverageFlagCode, AverageReasonCode, ReadingsAverage } from './round/averageReadings.js';
 export { AVERAGE_RULE, averageReadings } from './round/averageReadings.js';
 export type { AveragingOrigin } from './round/averagingOrigins.js';
@@ -346,7 +347,7 @@ export { isSameLimb } from './round/limb.js';
 export type { LyingCode } from './round/lyingBefore.js';
 export { lyingDue, lyingFlags, minutesLying } from './round/lyingBefore.js';
 export type { NextStep, NextStepCode, StepReasonCode, StepRules } from './round/nextStep.js';
-export { missingSigns, nextPressureStep, nextStep, wantedSigns } from './round/nextStep.js';
+export { missingSigns, nextPressureStep, nextStep, postureLaidDown, wantedSigns } from './round/nextStep.js';
 export { DAY_OF_ROUND, placeFactsOf } from './round/placeFacts.js';
 export type { PlanRules } from './round/planRules.js';
 export { DEFAULT_PLAN_RULES } from './round/planRules.js';
@@ -375,7 +376,6 @@ export { NO_ROUND_NOTES, roundNotes } from './round/roundNotes.js';
 export type { ReadingPlace, RoundReading } from './round/roundReading.js';
 export type { RoundPressure, RoundResult, RoundRuleId } from './round/roundResult.js';
 export {
-  isAtOnceAfter,
   ROUND_RULE,
   ROUND_RULES,
   readingsCircumstances,

@@ -26,6 +26,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { english } from './english/index.js';
+import { loadWords } from './loadWords.js';
 import { wordsFor } from './words.js';
 
 const words = wordsFor('en');
@@ -138,7 +139,12 @@ describe('every code of a round has a sentence', () => {
         measuredSeconds: 1400,
       }),
     ];
-    const { arms, ofReading, standing } = roundNotes(readings, 60, [], null);
+    const { arms, ofReading, standing } = roundNotes(
+      readings,
+      { gapSeconds: 60, actNow: DEFAULT_ACT_NOW_RULES },
+      [],
+      null,
+    );
     const sentences = [...arms, ...Object.values(ofReading).flat(), ...standing].map(said);
     expect(sentences).toHaveLength(6);
     expect(sentences[1]).toContain('(expected to shift the systolic by +4.8 on the right)');
@@ -217,6 +223,21 @@ describe('what the sentences say', () => {
     const told = Object.values(english.details).map(String).join(' ');
     expect(told).toMatch(/onfirm this limit with your local protocol/);
     expect(told).not.toMatch(/from memory|bedside handbook/);
+  });
+
+  // Bedside handbook 3.14 (below 90) and 3.17 (90 or under): at 90 nothing says that it is below 90.
+  test('a systolic that is low by the alert alone is not said to be under a limit of the standing test', async () => {
+    for (const language of ['en', 'es'] as const) {
+      const { detail } = await loadWords(language);
+      for (const code of ['standing-systolic-low', 'low-before-standing']) {
+        const [at90, at89] = [{ systolic: 90 }, { systolic: 89, limitMmHg: 90 }].map((figures) =>
+          detail({ code, figures: { ...figures, minutes: 1 } }),
+        );
+        expect(at90?.match(/90/g)).toHaveLength(1);
+        expect(at90).toMatch(/very low|muy baja/);
+        expect(at89).toMatch(/89.* (under|below|menos de) 90/);
+      }
+    }
   });
 
   // Bedside handbook 3.13 and 3.15, as clinical/round asks for them: each is true whenever it is shown.

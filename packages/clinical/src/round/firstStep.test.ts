@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { DEFAULT_CUFF_RULES } from '../cuff/rules.js';
+import { DEFAULT_ACT_NOW_RULES } from './actNowRules.js';
 import { AVERAGING_RULE_IDS } from './averagingRules.js';
 import type { RoundEvent } from './event.js';
 import { firstStep } from './firstStep.js';
@@ -48,7 +49,12 @@ test.each([
   (events, step) => {
     const state = roundState([...events]);
     for (const rule of AVERAGING_RULE_IDS) {
-      const rules = { plan: DEFAULT_PLAN_RULES, readings: readingsRulesOf(rule), cuff: DEFAULT_CUFF_RULES };
+      const rules = {
+        plan: DEFAULT_PLAN_RULES,
+        readings: readingsRulesOf(rule),
+        cuff: DEFAULT_CUFF_RULES,
+        actNow: DEFAULT_ACT_NOW_RULES,
+      };
       const first = firstStep(state, NO_ROUND_FACTS, rules);
       expect(first.step).toBe(step);
       for (const known of KNOWN) expect(first).toEqual(nextStep(state, NO_ROUND_FACTS, known, rules));

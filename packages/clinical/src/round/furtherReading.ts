@@ -17,6 +17,8 @@ export type ReadingsCircumstances = {
   readonly severe: SevereLimits | null;
   /** Very low or unwell: nobody waits for the next reading, nor rests the arm. Absent is no. */
   readonly atOnce?: boolean;
+  /** The person is unwell at whatever reading. Absent is no. */
+  readonly unwell?: boolean;
 };
 
 export const UNKNOWN_READINGS_CIRCUMSTANCES: ReadingsCircumstances = {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_CUFF_RULES } from '../cuff/rules.js';
+import { DEFAULT_ACT_NOW_RULES } from './actNowRules.js';
 import type { RoundEvent } from './event.js';
 import { UNKNOWN_READINGS_CIRCUMSTANCES } from './furtherReading.js';
 import { missingSigns, nextPressureStep, nextStep, type StepRules } from './nextStep.js';
@@ -14,6 +15,7 @@ const RULES: StepRules = {
   plan: DEFAULT_PLAN_RULES,
   readings: readingsRulesOf('acc-aha-2025'),
   cuff: DEFAULT_CUFF_RULES,
+  actNow: DEFAULT_ACT_NOW_RULES,
 };
 const KNOWN: RoundFacts = { ...NO_ROUND_FACTS, ageMonths: 600, isFirstPressure: false };
 
@@ -79,6 +81,13 @@ describe('another reading', () => {
   test('is not asked for where it was taken out and not done', () => {
     expect(next([...first, { what: 'not-done', sign: 'pressure', reason: 'declined' }]).step).toBe('review');
   });
+});
+
+// Bedside handbook 3.15: very low is repeated at once, by hand (common practice).
+test('a very low pressure is taken again before any other sign, also on the review', () => {
+  const events = [prepared, placed, felt, read({ id: 'r1', systolic: 84, diastolic: 50 })];
+  expect(next(events)).toMatchObject({ step: 'repeat', waitSeconds: 0 });
+  expect(next([...events, read({ id: 'r2', systolic: 86, diastolic: 50 })]).step).toBe('pulse');
 });
 
 test('whoever has the cuff on goes on with it, though the pulse is still open', () => {
@@ -191,12 +200,17 @@ describe('lying and standing', () => {
     },
   );
 
-  // Bedside handbook 3.14: a systolic below 90 on standing. That it holds lying too is common practice, no source.
+  // Bedside handbook 3.17: a systolic of 90 or under is very low, so that it is taken again lying first (3.15). That nobody is
+  // stood up with it: common practice, no source.
   test.each([
-    [90, []],
+    [91, []],
+    [90, ['low-before-standing']],
     [89, ['low-before-standing']],
   ])('after a systolic of %d lying, standing is asked for with %j', (systolic, low) => {
-    const found = next([...sitting, read({ id: 'r3', posture: 'lie', systolic, diastolic: 56 })]);
+    const lying = { posture: 'lie', systolic, diastolic: 56 } as const;
+    const once = [...sitting, read({ id: 'r3', ...lying })];
+    expect(next(once).step).toBe(low.length === 0 ? 'standing' : 'repeat');
+    const found = next([...once, read({ id: 'r4', ...lying })]);
     expect(found.step).toBe('standing');
     expect(found.why.map(({ code }) => code).filter((code) => code === 'low-before-standing')).toEqual(low);
   });
@@ -208,17 +222,20 @@ describe('lying and standing', () => {
   ])('a child of 4 years with %d goes by its own limit', (systolic, low, after) => {
     const child: RoundFacts = { ...KNOWN, ageMonths: 48 };
     const lies = read({ id: 'r3', posture: 'lie', systolic, diastolic: 50 });
-    const codes = next([...sitting, lies], child).why.map(({ code }) => code);
+    const again = read({ id: 'r5', posture: 'lie', systolic, diastolic: 50 });
+    const codes = next([...sitting, lies, again], child).why.map(({ code }) => code);
     expect(codes.filter((code) => code === 'low-before-standing')).toEqual(low);
     const stood = read({ id: 'r4', posture: 'stand', uprightMinutes: 1, systolic, diastolic: 54 });
     expect(next([...sitting, lies, stood], child).step).toBe(after);
   });
 
-  // Bedside handbook 3.14: lie down for symptoms, and for a systolic below 90; a fall that is borne is measured again.
+  // Bedside handbook 3.14: lie down for symptoms, and for a systolic below 90 (at 90 it is very low, 3.17); a fall that is borne is
+  // measured again.
   test.each([
     ['84/52', { systolic: 84, diastolic: 52 }, 'lying'],
     ['89/70', { systolic: 89, diastolic: 70 }, 'lying'],
-    ['90/70', { systolic: 90, diastolic: 70 }, 'standing'],
+    ['90/70', { systolic: 90, diastolic: 70 }, 'lying'],
+    ['91/70', { systolic: 91, diastolic: 70 }, 'standing'],
     ['128/78 and unwell', { isUnwellUpright: true }, 'lying'],
     ['128/78 and well', { isUnwellUpright: false }, 'standing'],
     ['106/70 and well', { systolic: 106, diastolic: 70, isUnwellUpright: false }, 'standing'],

@@ -1,11 +1,14 @@
 import type { Flag } from '../contract/flag.js';
+import { passes } from '../contract/threshold.js';
 import { type ArmState, armState } from '../cuff/arms.js';
-import { type Posture, SIDES, type Side } from '../cuff/places.js';
-import { type PostureReasonCode, postureChoice } from '../cuff/posture.js';
+import { type CuffSite, type Posture, SIDES, type Side } from '../cuff/places.js';
+import { type PostureChoice, type PostureReasonCode, postureChoice } from '../cuff/posture.js';
 import type { CuffRules } from '../cuff/rules.js';
 import { isAtThird } from '../score/falls.js';
 import { SCORE_FIGURES as STANDING } from '../score/figures.js';
-import { lowUprightLimit } from '../score/lowUpright.js';
+import type { ActNowRules } from './actNowRules.js';
+import { isAtOnceAfter } from './atOnce.js';
+import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
 import type { RoundRate } from './event.js';
 import { type FurtherReadingCode, furtherReading, type ReadingsCircumstances } from './furtherReading.js';
 import { isToLieDown } from './lieDown.js';
@@ -18,6 +21,7 @@ import type { RoundReading } from './roundReading.js';
 import { isAnswered, type RoundState, valuesOf } from './roundState.js';
 import { standingOf } from './standingOf.js';
 import { ROUND_SIGNS, type RoundSign, type RoundStep } from './step.js';
+import { tooLowToStand } from './tooLowToStand.js';
 
 /** Why a step comes next, besides the reasons of another reading and of a posture. */
 export type StepReasonCode =
@@ -32,7 +36,7 @@ export type NextStepCode = StepReasonCode | FurtherReadingCode | PostureReasonCo
 
 /**
  * What comes next, and why if it is not plainly the next thing. `earliestAtSeconds` is on the clock of the round, null
- * for now or not known; `side` and `posture` are those of a step with the cuff, null where nothing decides.
+ * for now or not known; `side`, `site` and `posture` are those of a step with the cuff, null where nothing decides.
  */
 export type NextStep = {
   readonly step: RoundStep;
@@ -41,6 +45,7 @@ export type NextStep = {
   /** How long to leave the arm after the last reading before this one; null where nothing asks for a wait. */
   readonly waitSeconds: number | null;
   readonly side: Side | null;
+  readonly site: CuffSite | null;
   readonly posture: Posture | null;
 };
 
@@ -49,11 +54,12 @@ export type StepRules = {
   readonly plan: PlanRules;
   readonly readings: ReadingsRules;
   readonly cuff: CuffRules;
+  readonly actNow: ActNowRules;
 };
 
 /**
  * The step to take next. It is advice: any step may be taken at any time, and what was taken is never asked for again
- * but for a reason that is given.
+ * but for a reason that is given. A pressure that nobody may wait for comes before any other sign.
  *
  * Errors: none. Source: bedside handbook 3.8 (the order), 3.10 to 3.14.
  */
@@ -65,6 +71,8 @@ export function nextStep(
 ): NextStep {
   if (rules.plan.prepareFirst && state.exceptions === null && state.values.length === 0)
     return step('prepare');
+  const now = readingsOf(state).length > 0 ? nextPressureStep(state, facts, known, rules) : null;
+  if (now?.why.some(({ code }) => code === 'again-at-once') === true) return now;
   for (const sign of wantedSigns(state, rules.plan)) {
     if (state.notDone[sign] !== undefined) continue;
     const next = sign === 'pressure' ? pressureStep(state, facts, known, rules) : signStep(state, sign);
@@ -93,6 +101,7 @@ function step(name: RoundStep, more: Partial<NextStep> = {}): NextStep {
     earliestAtSeconds: null,
     waitSeconds: null,
     side: null,
+    site: null,
     posture: null,
     ...more,
   };
@@ -126,70 +135,126 @@ function pressureStep(
   rules: StepRules,
 ): NextStep | null {
   const readings = readingsOf(state);
-  const first = readings[0];
-  if (first === undefined) return firstReading(state, rules);
+  const last = readings.at(-1);
+  if (last === undefined) return firstReading(state, rules);
+  const isLaid = isLaidDown(readings, facts, known, rules);
+  const now =
+    isLaid && isUpright(last) ? lyingNow(last, facts, rules) : againHere(readings, facts, known, rules);
+  if (now !== null) return now;
   const steps = [
-    laidDown(readings, facts, rules),
-    again(readings, first, known, rules),
-    otherArm(state, first, facts, rules),
+    again(readings, known, rules),
+    otherArm(state, isLaid, facts, rules),
     lyingAndStanding(state, facts, rules),
   ].filter((one) => one !== null);
-  const isToLie = isToLieDown(readings, facts.ageMonths);
-  return steps.find(({ posture }) => !(isToLie && posture === 'stand')) ?? null;
+  const isFlatBarred = lyingDown(facts, rules.cuff).posture !== 'lie';
+  // Nobody who was laid down is brought up again, nor anybody flat onto the back who is not to lie so.
+  const isAsked = ({ posture }: NextStep) =>
+    posture === last.posture ||
+    !((isLaid && (posture === 'sit' || posture === 'stand')) || (isFlatBarred && posture === 'lie'));
+  return steps.find(isAsked) ?? null;
 }
 
-function again(
+/** What a reading says by itself leaves out how the person is at every reading. */
+const NOBODY_SAID = { features: null, unwell: null };
+
+/** Whether a reading of this round laid the person down, or they stood and are unwell at every reading. */
+function isLaidDown(
   readings: readonly RoundReading[],
-  first: RoundReading,
+  { ageMonths }: RoundFacts,
   known: ReadingsCircumstances,
-  rules: StepRules,
-): NextStep | null {
-  const further = furtherReading(seriesOf(readings, first), known, rules.readings);
-  if (!further.isNeeded) return null;
-  const { why, earliestAtSeconds, waitSeconds } = further;
-  const { side, posture } = first;
-  return step('repeat', { why, earliestAtSeconds, waitSeconds, side, posture });
-}
-
-function firstReading({ place, estimates }: RoundState, { plan }: StepRules): NextStep {
-  if (place === null) return step('cuff');
-  const { side, posture } = place;
-  const isFelt = estimates.some((estimate) => estimate.side === side);
-  return step(plan.palpateFirst && !isFelt ? 'palpate' : 'listen', { side, posture });
+  { actNow }: StepRules,
+): boolean {
+  return isToLieDown(readings, ageMonths, actNow) || (known.unwell === true && readings.some(isUpright));
 }
 
 /**
  * Whoever was low or unwell on their feet is measured again at once, lying: asked for until a reading off their feet is in.
  * Source: bedside handbook 3.14 (stop: lie down) and 3.15 (very low or unwell: at once, by hand; common practice).
  */
-function laidDown(
-  readings: readonly RoundReading[],
-  facts: RoundFacts,
-  { cuff }: StepRules,
-): NextStep | null {
-  const last = readings.at(-1);
-  if (last === undefined || !isUpright(last) || !isToLieDown([last], facts.ageMonths)) return null;
-  const { posture, why } = postureChoice('lie', placeFactsOf(facts), DAY_OF_ROUND, cuff);
-  const asked: Flag<NextStepCode> = { code: 'again-at-once', figures: {} };
-  return step('lying', { why: [asked, ...why], waitSeconds: 0, side: last.side, posture });
+function lyingNow({ side, site }: RoundReading, facts: RoundFacts, { cuff }: StepRules): NextStep {
+  const { posture, why } = lyingDown(facts, cuff);
+  return step('lying', { why: [AT_ONCE, ...why], waitSeconds: 0, side, site, posture });
 }
 
-/** The other arm at a person's first pressure, or when somebody asked for it; an arm that is barred is not asked for. */
+const AT_ONCE: Flag<NextStepCode> = { code: 'again-at-once', figures: {} };
+
+/**
+ * One repeat at the place of a last reading that was very low, or of somebody unwell, before anything else: that it was so, or
+ * was not, is known with it. Whoever is not to lie flat has it on the left side.
+ * Source: bedside handbook 3.15 (very low or unwell: at once, by hand). That it is one, and at its place: common practice, no source.
+ */
+function againHere(
+  readings: readonly RoundReading[],
+  facts: RoundFacts,
+  known: ReadingsCircumstances,
+  { cuff, actNow }: StepRules,
+): NextStep | null {
+  const isNow = (one: RoundReading) =>
+    known.unwell === true || isAtOnceAfter(one, { ...NOBODY_SAID, facts }, actNow);
+  const [before, last] = [readings.at(-2), readings.at(-1)];
+  if (last === undefined || !isNow(last)) return null;
+  if (before !== undefined && isNow(before) && seriesOf([before], last).length > 0) return null;
+  const { side, site } = last;
+  const { posture, why } = postureChoice(last.posture, placeFactsOf(facts), DAY_OF_ROUND, cuff);
+  const earliestAtSeconds = last.atSeconds;
+  return step('repeat', { why: [AT_ONCE, ...why], earliestAtSeconds, waitSeconds: 0, side, site, posture });
+}
+
+/** How this person lies: late in pregnancy on the left side. */
+function lyingDown(facts: RoundFacts, cuff: CuffRules): PostureChoice {
+  return postureChoice('lie', placeFactsOf(facts), DAY_OF_ROUND, cuff);
+}
+
+/** The posture in which whoever is laid down is measured: on the back, late in pregnancy on the left side. */
+export function postureLaidDown(facts: RoundFacts, { cuff }: Pick<StepRules, 'cuff'>): Posture {
+  return lyingDown(facts, cuff).posture;
+}
+
+/** Another reading of the place of the first one; whatever became of them, as many as are taken at most are asked for. */
+function again(
+  readings: readonly RoundReading[],
+  known: ReadingsCircumstances,
+  { readings: rules }: StepRules,
+): NextStep | null {
+  const first = readings[0] as RoundReading;
+  const series = seriesOf(readings, first);
+  const further = furtherReading(series, known, rules);
+  if (!further.isNeeded || passes(series.length, SIDE.stopAtReadings, rules.stopAtReadings)) return null;
+  const { why, earliestAtSeconds, waitSeconds } = further;
+  const { side, site, posture } = first;
+  return step('repeat', { why, earliestAtSeconds, waitSeconds, side, site, posture });
+}
+
+function firstReading({ place, estimates }: RoundState, { plan }: StepRules): NextStep {
+  if (place === null) return step('cuff');
+  const { side, site, posture } = place;
+  const isFelt = estimates.some((estimate) => estimate.side === side);
+  return step(plan.palpateFirst && !isFelt ? 'palpate' : 'listen', { side, site, posture });
+}
+
+/**
+ * The other arm at a person's first pressure, or when somebody asked for it; an arm that is barred is not asked for. Whoever was
+ * laid down is asked for it where somebody wants it alone, as they are.
+ */
 function otherArm(
   state: RoundState,
-  { side, posture, site }: RoundReading,
+  isLaid: boolean,
   facts: RoundFacts,
   { plan, cuff }: StepRules,
 ): NextStep | null {
+  const readings = readingsOf(state);
+  const [first, last] = [readings[0] as RoundReading, readings.at(-1) as RoundReading];
+  const { side, site } = first;
   const isAsked = state.wanted.includes('other-arm');
-  const isFirstTime = plan.bothArmsFirstTime && facts.isFirstPressure;
+  const isFirstTime = plan.bothArmsFirstTime && facts.isFirstPressure && !isLaid;
   const other = SIDES.find((one) => one !== side) as Side;
-  const isThere = readingsOf(state).some((reading) => reading.side === other && reading.site === site);
+  const isThere = readings.some((reading) => reading.side === other && reading.site === site);
   if (site !== 'upper-arm' || isThere || !(isAsked || isFirstTime)) return null;
   const { level }: ArmState = armState(other, placeFactsOf(facts), DAY_OF_ROUND, cuff);
   if (level === 'never' || (level === 'prefer-other' && !isAsked)) return null;
   const code = isAsked ? 'asked-for' : 'first-time-both-arms';
-  return step('other-arm', { why: [{ code, figures: {} }], side: other, posture });
+  const { posture } = isLaid ? last : first;
+  return step('other-arm', { why: [{ code, figures: {} }], side: other, site, posture });
 }
 
 /** A fall may come as late as 3 minutes on the feet (bedside handbook 3.14); minutes that nobody noted are not asked. */
@@ -197,10 +262,14 @@ function isThirdMinuteOver({ uprightMinutes: minutes }: RoundReading): boolean {
   return minutes === null || isAtThird({ minutes }) || minutes > STANDING.standingWithinMinutes.value;
 }
 
-function lyingAndStanding(state: RoundState, facts: RoundFacts, { cuff }: StepRules): NextStep | null {
+function lyingAndStanding(
+  state: RoundState,
+  facts: RoundFacts,
+  { cuff, actNow }: StepRules,
+): NextStep | null {
   if (!state.wanted.includes('lying-and-standing')) return null;
   const readings = readingsOf(state);
-  const side = readings.at(-1)?.side ?? null;
+  const { side = null, site = null } = readings.at(-1) ?? {};
   for (const [name, wanted, isTaken] of [
     ['lying', 'lie', readings.some(({ posture }) => posture === 'lie' || posture === 'lie-left')],
     ['standing', 'stand', readings.some((one) => isUpright(one) && isThirdMinuteOver(one))],
@@ -212,25 +281,25 @@ function lyingAndStanding(state: RoundState, facts: RoundFacts, { cuff }: StepRu
       name === 'standing' && readings.some(isUpright)
         ? whyThirdMinute(readings, facts)
         : { code: 'asked-for', figures: {} };
-    const low = name === 'standing' ? lowBeforeStanding(readings, facts) : [];
-    return step(name, { why: [...low, ...why, asked], side, posture });
+    const low = name === 'standing' ? lowBeforeStanding(readings, facts, actNow) : [];
+    return step(name, { why: [...low, ...why, asked], side, site, posture });
   }
   return null;
 }
 
 /**
  * A systolic so low before standing that nobody is asked onto their feet as a matter of course: the newest one. On the feet
- * {@link isToLieDown} says so.
- * Source: bedside handbook 3.14 (a systolic below 90 on standing); that it holds before it too: common practice, no source.
+ * {@link isToLieDown} says so, by the same limits.
+ * Source: as of {@link tooLowToStand}; that it holds before standing too: common practice, no source.
  */
 function lowBeforeStanding(
   readings: readonly RoundReading[],
   { ageMonths }: RoundFacts,
+  rules: ActNowRules,
 ): Flag<StepReasonCode>[] {
   const systolic = readings.at(-1)?.systolic;
-  if (systolic === undefined) return [];
-  const limitMmHg = lowUprightLimit(systolic, ageMonths);
-  return limitMmHg === null ? [] : [{ code: 'low-before-standing', figures: { systolic, limitMmHg } }];
+  const figures = systolic === undefined ? null : tooLowToStand(systolic, ageMonths, rules);
+  return figures === null ? [] : [{ code: 'low-before-standing', figures }];
 }
 
 /** A fall that an early reading met already is said; only where none was met is a later one not excluded. */

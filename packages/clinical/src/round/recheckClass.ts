@@ -28,10 +28,15 @@ export function recheckClass(
   { unwell, abnormal }: RecheckCircumstances,
   rules: ActNowRules,
 ): RecheckClass | null {
-  const isAny = (conditions: typeof VERY_LOW) =>
-    conditions.some((condition) => condition.holds(known, rules) !== null);
-  if (unwell === true || (known.features ?? []).length > 0 || isAny(VERY_LOW)) return 'very-low-or-unwell';
+  const isCrisis = CHILD_CRISIS.some((condition) => condition.holds(known, rules) !== null);
+  if (unwell === true || (known.features ?? []).length > 0 || isVeryLow(known, rules))
+    return 'very-low-or-unwell';
   if (isSevereForPregnancy(known, rules)) return 'severe-in-pregnancy';
-  if (isPressureSevere(known, severeLimits(rules)) || isAny(CHILD_CRISIS)) return 'severe';
+  if (isPressureSevere(known, severeLimits(rules)) || isCrisis) return 'severe';
   return abnormal === true ? 'abnormal' : null;
+}
+
+/** Whether the pressure is very low by the limits in force, whether or not its alert was switched off. */
+export function isVeryLow(known: KnownSigns, rules: ActNowRules): boolean {
+  return VERY_LOW.some((condition) => condition.holds(known, rules) !== null);
 }

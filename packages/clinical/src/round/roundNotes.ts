@@ -1,6 +1,7 @@
 import type { Flag } from '../contract/flag.js';
 import { isAtThird } from '../score/falls.js';
 import { SCORE_FIGURES as STANDING } from '../score/figures.js';
+import type { ActNowRules } from './actNowRules.js';
 import { type ArmCuffsCode, armCuffFlags, type CuffedReading } from './armCuffs.js';
 import { isToLieDown } from './lieDown.js';
 import { type LyingCode, lyingFlags } from './lyingBefore.js';
@@ -43,13 +44,13 @@ export const NO_ROUND_NOTES: RoundNotes = { ofReading: {}, arms: [], standing: [
 
 /**
  * @param readings those that stand, in the order in which they were taken
- * @param gapSeconds what the protocol leaves between two
+ * @param rules what the protocol leaves between two readings, s, and its limits of what is acted on at once
  * @param pulses the place in the work of each pulse of the round that was counted or tapped to a number
  * @param ageMonths completed months of the person at the round; null is not known
  */
 export function roundNotes(
   readings: readonly NotedReading[],
-  gapSeconds: number,
+  { gapSeconds, actNow }: { readonly gapSeconds: number; readonly actNow: ActNowRules },
   pulses: readonly number[],
   ageMonths: number | null,
 ): RoundNotes {
@@ -70,7 +71,7 @@ export function roundNotes(
   return {
     ofReading: Object.fromEntries(notes.filter(([, flags]) => flags.length > 0)),
     arms: armCuffFlags(readings),
-    standing: [...thirdMinuteFlags(readings, ageMonths), ...lastingFallFlags(readings)],
+    standing: [...thirdMinuteFlags(readings, ageMonths, actNow), ...lastingFallFlags(readings)],
   };
 }
 
@@ -96,12 +97,16 @@ function pulseFlags(
  * not known. Whoever merely stood at a reading was not tested. Whom a reading lays down was rightly not left standing; a fall that is
  * borne lays nobody down. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
  */
-function thirdMinuteFlags(readings: readonly NotedReading[], ageMonths: number | null): Flag<NoteCode>[] {
+function thirdMinuteFlags(
+  readings: readonly NotedReading[],
+  ageMonths: number | null,
+  rules: ActNowRules,
+): Flag<NoteCode>[] {
   const upright = readings.filter(({ posture }) => posture === 'stand');
   const minutes = upright.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
   if (minutes.length === 0 || minutes.some((one) => isAtThird({ minutes: one }))) return [];
   const isTested = standingOf({ readings, isFeltIrregular: null, facts: NO_ROUND_FACTS }) !== null;
-  if (!isTested || isToLieDown(readings, ageMonths)) return [];
+  if (!isTested || isToLieDown(readings, ageMonths, rules)) return [];
   return [{ code: 'third-minute-missed', figures: { minutes: STANDING.standingWithinMinutes.value } }];
 }
 

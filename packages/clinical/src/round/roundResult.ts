@@ -12,13 +12,14 @@ import { type ActNowAlert, actNow } from './actNow.js';
 import { pregnancyLimits, severeLimits } from './actNowRules.js';
 import { type ArmDifference, armDifference, armPairs, comparedReadings } from './armDifference.js';
 import { type Asked, askOf } from './ask.js';
+import { isAtOnceAfter, isUnwell } from './atOnce.js';
 import { averageReadings, type ReadingsAverage } from './averageReadings.js';
 import type { AveragingRuleId } from './averagingRules.js';
 import { categoryOfRound, type RoundCategory } from './categoryOfRound.js';
 import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy, raisedFromOf } from './childLimits.js';
 import { fullReadings } from './fullReadings.js';
 import type { ReadingsCircumstances } from './furtherReading.js';
-import { type KnownSigns, NOTHING_KNOWN } from './knownSigns.js';
+import type { KnownSigns } from './knownSigns.js';
 import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
 import { RECHECK_CLASSES, type Recheck, type RecheckClass, recheckAfter } from './recheckAfter.js';
 import { recheckClass } from './recheckClass.js';
@@ -143,7 +144,8 @@ function circumstancesOf(
   const severe = isPregnancy ? pregnancyLimits(rules) : severeLimits(rules);
   // A rhythm that is known to be irregular can feel regular for a while; the pressure scatters all the same.
   const irregular = facts.hasIrregularRhythm ? true : isFeltIrregular;
-  return { irregular, raisedFrom, severe, atOnce: isAtOnce({ ...taken, facts }, rules) };
+  const atOnce = isAtOnce({ ...taken, facts }, rules);
+  return { irregular, raisedFrom, severe, atOnce, unwell: isUnwell(taken) };
 }
 
 /** Whether the last reading is very low, or the person unwell: then nobody waits. Source: bedside handbook 3.15. */
@@ -153,32 +155,6 @@ function isAtOnce(
 ): boolean {
   const { systolic, diastolic } = readings.at(-1) ?? NO_PRESSURE;
   return isAtOnceAfter({ systolic, diastolic }, { facts, features, unwell }, rules);
-}
-
-/**
- * Whether nobody waits, nor rests the arm, after one reading: it is very low, or the person unwell, also on their feet alone.
- * Source: as of `isAtOnce`.
- */
-export function isAtOnceAfter(
-  reading: {
-    readonly systolic: number | null;
-    readonly diastolic: number | null;
-    /** Absent or null where nobody asked. */
-    readonly isUnwellUpright?: boolean | null;
-  },
-  {
-    facts,
-    features,
-    unwell,
-  }: Pick<RoundInput, 'features' | 'unwell'> & {
-    readonly facts: Pick<RoundInput['facts'], 'ageMonths'>;
-  },
-  rules: RoundRules['actNow'],
-): boolean {
-  const { systolic, diastolic } = reading;
-  if (reading.isUnwellUpright === true) return true;
-  const known = { ...NOTHING_KNOWN, ageMonths: facts.ageMonths, features, systolic, diastolic };
-  return recheckClass(known, { unwell, abnormal: null }, rules) === 'very-low-or-unwell';
 }
 
 function pressureOf(

@@ -33,7 +33,7 @@ function charted(entries: readonly StoredEntry[]): ChartRound {
 }
 
 const codes = (entries: readonly StoredEntry[]) =>
-  notesStanding(charted(entries), GENERAL_RULES).arms.map(({ code }) => code);
+  notesStanding(charted(entries), GENERAL_RULES, null).arms.map(({ code }) => code);
 
 // Bedside handbook 3.2: an arm of 30 cm takes the adult cuff.
 test('two arms with unlike cuffs are told of beside the round, until an amendment puts the cuff right', () => {
@@ -60,9 +60,17 @@ test('two amendments of one reading are not two readings', () => {
     measuredAt: second,
   });
   const twice = [run(1, 'right', 'adult'), claim(2, 'right', 'adult'), claim(3, 'right', 'adult')];
-  expect(notesStanding(charted(twice), GENERAL_RULES)).toEqual({ ofReading: {}, arms: [], standing: [] });
+  expect(notesStanding(charted(twice), GENERAL_RULES, null)).toEqual({
+    ofReading: {},
+    arms: [],
+    standing: [],
+  });
   const unlike = [run(1, 'right', 'adult'), claim(2, 'left', 'large-adult'), claim(3, 'right', 'adult')];
-  expect(notesStanding(charted(unlike), GENERAL_RULES)).toEqual({ ofReading: {}, arms: [], standing: [] });
+  expect(notesStanding(charted(unlike), GENERAL_RULES, null)).toEqual({
+    ofReading: {},
+    arms: [],
+    standing: [],
+  });
 });
 
 test('what one claim asks to be said beside the other readings is said', () => {
@@ -93,7 +101,7 @@ test('a pulse that was counted after the reading on the feet is one of that post
       id,
     );
   const said = (...entries: readonly StoredEntry[]) =>
-    Object.values(notesStanding(charted(entries), GENERAL_RULES).ofReading)
+    Object.values(notesStanding(charted(entries), GENERAL_RULES, null).ofReading)
       .flat()
       .map(({ code }) => code);
   const runs = [placed(1, 'lie', 76), placed(2, 'stand', null)];

@@ -20,25 +20,23 @@ import { type RulesOf, signingOf, type ValuesOfRound, waysToRead } from './value
  * and what any of them asks to be said is said. The ids are those of the entries that stand.
  *
  * @param rulesOf the rules of the version that the signing names; general ones where they are not at hand
- * @param birthDate of the person, `YYYY-MM-DD`: where a round came without a signing, which says the age, and its counts do not
+ * @param birthDate of the person, `YYYY-MM-DD`, null where nobody knows: where a round came without a signing, which says the
+ *   age, and its counts do not
  */
-export function notesStanding(
-  round: ChartRound,
-  rulesOf: RulesOf,
-  birthDate: string | null = null,
-): RoundNotes {
+export function notesStanding(round: ChartRound, rulesOf: RulesOf, birthDate: string | null): RoundNotes {
   const signing = signingOf(round)?.content;
   const { roundRules } = rulesOf(signing?.protocolVersion ?? null) ?? NOTHING_CHOSEN;
   const evidence = signing?.evidence ?? { ...NOBODY_SAID, facts: { ageMonths: ageOf(round, birthDate) } };
   const { ageMonths } = evidence.facts;
-  const { gapSeconds } = roundRules.readings;
+  const { actNow } = roundRules;
+  const under = { gapSeconds: roundRules.readings.gapSeconds, actNow };
   const withHaste = (reading: NotedReading): NotedReading => ({
     ...reading,
-    isNextAtOnce: isAtOnceAfter(reading, evidence, roundRules.actNow),
+    isNextAtOnce: isAtOnceAfter(reading, evidence, actNow),
   });
   return waysToRead(round)
     .map((values) =>
-      roundNotes(readingsIn(round, values).map(withHaste), gapSeconds, pulsesIn(round, values), ageMonths),
+      roundNotes(readingsIn(round, values).map(withHaste), under, pulsesIn(round, values), ageMonths),
     )
     .reduce((all, one) => ({
       ofReading: Object.fromEntries(

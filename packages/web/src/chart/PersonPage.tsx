@@ -103,6 +103,7 @@ export function PersonPage({ person }: { readonly person: string }) {
             {isPrinting ? (
               <PrintedChart
                 person={person}
+                birthDate={identity?.birthDate ?? null}
                 entries={entries}
                 chart={chart}
                 agents={agents}

@@ -45,6 +45,8 @@ const COLUMNS = ['pressure', 'pulse', 'breaths', 'oxygen-saturation', 'temperatu
 
 type PrintedProps = {
   readonly person: string;
+  /** As of `RoundBlock`. */
+  readonly birthDate: string | null;
   readonly entries: readonly StoredEntry[];
   readonly chart: Chart;
   readonly agents: readonly Agent[];
@@ -56,7 +58,7 @@ type PrintedProps = {
  * A chart on paper: facts, what is open, the drawing, and each round, newest first: its numbers in columns, its words under
  * them across the sheet. It is never shown on a screen.
  */
-export function PrintedChart({ person, entries, chart, agents, rechecks }: PrintedProps) {
+export function PrintedChart({ person, birthDate, entries, chart, agents, rechecks }: PrintedProps) {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
   const trend = useMemo(() => projectTrend(chart, rulesOf), [chart, rulesOf]);
@@ -90,6 +92,7 @@ export function PrintedChart({ person, entries, chart, agents, rechecks }: Print
           <PrintedRound
             key={round.id}
             round={round}
+            birthDate={birthDate}
             average={trend.find((one) => one.round === round.id) ?? null}
             signs={signs}
             agents={agents}
@@ -157,7 +160,7 @@ function nothing(): void {
   // Paper answers no pointer.
 }
 
-type RoundProps = {
+type RoundProps = Pick<PrintedProps, 'birthDate'> & {
   readonly round: ChartRound;
   /** The round in the trend, for what its pressures come to; null where it has no number that stands. */
   readonly average: TrendRound | null;
@@ -167,9 +170,9 @@ type RoundProps = {
   readonly due: readonly DueRecheck[];
 };
 
-function PrintedRound({ round, average, signs, agents, due }: RoundProps) {
+function PrintedRound({ round, birthDate, average, signs, agents, due }: RoundProps) {
   const { words } = useApp();
-  const says = usePrintedWords({ round, signs, agents, due });
+  const says = usePrintedWords({ round, birthDate, signs, agents, due });
   const signing = signingOf(round) ?? round.signed?.original;
   const first = signing ?? round.values[0]?.original;
   if (first === undefined) return null;
@@ -272,12 +275,13 @@ function PrintedValue({ value, isInError }: ValueProps) {
   ));
 }
 
-type WordsProps = Pick<RoundProps, 'round' | 'signs' | 'agents' | 'due'>;
+type WordsProps = Pick<RoundProps, 'round' | 'birthDate' | 'signs' | 'agents' | 'due'>;
 
 /** What the round comes to, what was to be acted on, and everything that has no column of its own: a line each. */
-function usePrintedWords({ round, signs, agents, due }: WordsProps): readonly ReactNode[] {
+function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): readonly ReactNode[] {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
+  const by = { rulesOf, birthDate };
   const signing = signingOf(round) ?? round.signed?.original;
   const values = round.isInError ? [] : resultsStanding(round, rulesOf);
   const open = round.isInError ? [] : openIn(round, rulesOf);
@@ -306,13 +310,11 @@ function usePrintedWords({ round, signs, agents, due }: WordsProps): readonly Re
       ? [others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />)]
       : []),
     ...(values.length > 1 ? [words.sentence('chart.disputed')] : []),
-    ...[...printedResults(round, rulesOf, words), ...printedNotes(round, rulesOf, words)].map(
-      ({ of, text }) => (
-        <span key={`${of} ${text}`}>
-          <b>{of}:</b> {text}
-        </span>
-      ),
-    ),
+    ...[...printedResults(round, by, words), ...printedNotes(round, by, words)].map(({ of, text }) => (
+      <span key={`${of} ${text}`}>
+        <b>{of}:</b> {text}
+      </span>
+    )),
     ...(notDone.length > 0
       ? [
           notDone

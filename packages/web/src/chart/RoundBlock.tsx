@@ -26,8 +26,8 @@ import { whoText } from './who.js';
 type RoundBlockProps = {
   readonly round: ChartRound;
   readonly person: string;
-  /** When the person was born, `YYYY-MM-DD`; absent or null where nobody knows. */
-  readonly birthDate?: string | null;
+  /** When the person was born, `YYYY-MM-DD`; null where nobody knows. */
+  readonly birthDate: string | null;
   readonly agents: readonly Agent[];
   /** When the pressure of this round is to be taken again. */
   readonly rechecks?: readonly DueRecheck[];
@@ -41,7 +41,7 @@ type RoundBlockProps = {
 export function RoundBlock({
   round,
   person,
-  birthDate = null,
+  birthDate,
   agents,
   others,
   rechecks = [],
@@ -102,7 +102,7 @@ export function RoundBlock({
         rechecks={rechecks}
         isOpenAbove={isOpenAbove}
       />
-      <RoundCameTo round={round} />
+      <RoundCameTo round={round} birthDate={birthDate} />
       {voidLast(round.values).map((value) => (
         <ValueBlock
           key={value.original.id}

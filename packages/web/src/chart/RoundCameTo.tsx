@@ -3,13 +3,19 @@ import { useApp } from '../app/context.js';
 import { ResultBlock } from '../round/ResultBlock.js';
 import { useRulesOf } from './useRulesOf.js';
 
+type CameToProps = {
+  readonly round: ChartRound;
+  /** As of `RoundBlock`. */
+  readonly birthDate: string | null;
+};
+
 /** What a signed round came to, now and as it was signed: before its values, since it is what they are for. */
-export function RoundCameTo({ round }: { readonly round: ChartRound }) {
+export function RoundCameTo({ round, birthDate }: CameToProps) {
   const { words } = useApp();
   const rulesOf = useRulesOf();
   const signing = signingOf(round);
   const values = resultsStanding(round, rulesOf);
-  const notes = notesStanding(round, rulesOf);
+  const notes = notesStanding(round, rulesOf, birthDate);
   if (round.isInError || values.length === 0) return null;
   const isRuled = rulesOf(signing?.content.protocolVersion ?? null) !== null;
   const signed = signing?.content.value ?? null;

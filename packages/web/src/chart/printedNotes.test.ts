@@ -22,6 +22,7 @@ import { openText, openTitles, type PrintedNote, printedNotes, printedResults } 
 
 const words = wordsFor('en-GB');
 const linesOf = (notes: readonly PrintedNote[]) => notes.map(({ of, text }) => `${of}: ${text}`);
+const BY = { rulesOf: GENERAL_RULES, birthDate: null };
 const SITTING: RunPlace = {
   ...{ site: 'upper-arm', side: 'right', posture: 'sit', armCm: null, override: null },
   cuff: null,
@@ -76,7 +77,7 @@ test('the fall on standing stands on paper with what to do, as it does on the sc
     heard(2, 118, 78, { posture: 'stand' }, 1),
     heard(3, 124, 80, { posture: 'stand' }, 3),
   ]);
-  const said = linesOf(printedResults(round, GENERAL_RULES, words)).join('\n');
+  const said = linesOf(printedResults(round, BY, words)).join('\n');
   expect(said).toContain('Lying and standing');
   expect(said).toMatch(/22/);
 });
@@ -88,7 +89,9 @@ test('no category stands on paper as if all were well beside a low pressure', ()
   const inForce = inForceUnder(chosen.value, protocolVersion(chosen.value));
   const saidOf = (...pressures: readonly [number, number][]) => {
     const runs = pressures.map(([systolic, diastolic], at) => heard(at + 1, systolic, diastolic, {}));
-    return linesOf(printedResults(signed(runs, inForce), () => inForce, words)).join('\n');
+    return linesOf(printedResults(signed(runs, inForce), { ...BY, rulesOf: () => inForce }, words)).join(
+      '\n',
+    );
   };
   expect(saidOf([88, 52], [86, 50])).toMatch(/^Category: No category of high pressure is given/m);
   expect(saidOf([88, 52], [86, 50])).not.toContain('Normal');
@@ -100,7 +103,7 @@ test('a cuff that is too small is said once, after every reading that it was use
   const cuff = { scheme: 'aha-2005', id: 'adult' } as const;
   const place = { armCm: 36, cuff };
   const round = signed([heard(1, 148, 92, place), heard(2, 144, 90, place)]);
-  const found = linesOf(printedNotes(round, GENERAL_RULES, words)).filter((text) => /cuff.*small/.test(text));
+  const found = linesOf(printedNotes(round, BY, words)).filter((text) => /cuff.*small/.test(text));
   expect(found).toEqual([expect.stringMatching(/^Pressure 148\/92, 144\/90: /)]);
 });
 
@@ -110,10 +113,25 @@ test('what several readings lack is said once, after all of them', () => {
     heard(2, 118, 78, { posture: 'stand' }, 1),
     heard(3, 124, 80, { posture: 'stand' }, 3),
   ]);
-  const found = linesOf(printedNotes(round, GENERAL_RULES, words)).filter((text) =>
+  const found = linesOf(printedNotes(round, BY, words)).filter((text) =>
     text.includes('No pulse was counted'),
   );
   expect(found).toEqual([expect.stringMatching(/^Pressure 118\/78, 124\/80: /)]);
+});
+
+// Bedside handbook 3.10 (the gap between two readings), 3.17: at 6 years low under 82, an adult at 90 or under (3.15: at once).
+test('on paper a round that came without a signing goes by the age that the birth date says', () => {
+  const came = [heard(1, 86, 50, {}), heard(2, 86, 50, {})].map((one, at) => ({
+    ...one,
+    measuredAt: { ...one.measuredAt, at: `2026-11-25T09:00:0${1 + 5 * at}.000Z` },
+    recordedAt: one.writtenAt,
+  }));
+  const round = projectChart(came as never).rounds[0];
+  if (round === undefined) throw new Error('no round');
+  const soon = (birthDate: string | null) =>
+    linesOf(printedNotes(round, { ...BY, birthDate }, words)).filter((text) => /came 5 s after/.test(text));
+  expect(soon('2020-03-01')).toHaveLength(1);
+  expect(soon('1970-03-01')).toEqual([]);
 });
 
 test('an alert that is open says what to do', () => {

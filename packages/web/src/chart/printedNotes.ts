@@ -32,10 +32,17 @@ export function openTitles(open: readonly Pick<OpenActNow, 'condition'>[], words
 /** A line in words under the numbers of a round: what it is of, and what is said of it. */
 export type PrintedNote = { readonly of: string; readonly text: string };
 
+/** By what a round is read: the rules of each version, and when the person was born (`YYYY-MM-DD`, null where nobody knows). */
+export type PrintedBy = { readonly rulesOf: RulesOf; readonly birthDate: string | null };
+
 /** What a round comes to that is more than a number in a column of paper: a name, and what is to be known of it. */
-export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words): readonly PrintedNote[] {
+export function printedResults(
+  round: ChartRound,
+  { rulesOf, birthDate }: PrintedBy,
+  words: Words,
+): readonly PrintedNote[] {
   if (round.isInError) return [];
-  const notes = notesStanding(round, rulesOf);
+  const notes = notesStanding(round, rulesOf, birthDate);
   const wanted = (['category', 'earlyWarning', 'arms', 'standing'] as const).map((name) =>
     words.sentence(`result.${name}`),
   );
@@ -57,9 +64,13 @@ export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words
 /**
  * What is to be known of the values of a round that stand, for paper: each sentence once, after every value that it is of.
  */
-export function printedNotes(round: ChartRound, rulesOf: RulesOf, words: Words): readonly PrintedNote[] {
+export function printedNotes(
+  round: ChartRound,
+  { rulesOf, birthDate }: PrintedBy,
+  words: Words,
+): readonly PrintedNote[] {
   if (round.isInError) return [];
-  const notes = notesStanding(round, rulesOf);
+  const notes = notesStanding(round, rulesOf, birthDate);
   const valuesOf = new Map<
     string,
     { readonly sign: string; readonly text: string; readonly values: string[] }

@@ -54,7 +54,14 @@ export function ClassPersonPage({ person }: { readonly person: string }) {
               <WaitingRounds person={person} charted={entriesIn({ entries })} />
               {rounds.length === 0 ? <p className="soft">{words.sentence('class.noRounds')}</p> : null}
               {rounds.map((round) => (
-                <RoundBlock key={round.id} round={round} person={person} agents={agents} others={rounds} />
+                <RoundBlock
+                  key={round.id}
+                  round={round}
+                  person={person}
+                  birthDate={null}
+                  agents={agents}
+                  others={rounds}
+                />
               ))}
             </section>
             <Withdraw

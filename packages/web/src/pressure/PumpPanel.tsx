@@ -8,11 +8,11 @@ import { SecondCode } from '../second/SecondCode.js';
 import type { useSecond } from '../second/useSecond.js';
 import { postureField } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
-import { isToBegin, PostureHere } from './PostureHere.js';
-import { postureWait } from './postureWait.js';
-import { type Instant, isLying, knownAt } from './pressureDraft.js';
+import { PostureHere } from './PostureHere.js';
+import { isPostureFirst } from './postureWait.js';
+import { type Inflated, type Instant, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
-import { feltPulse, isNextAtOnce, rhythmFelt } from './runCircumstances.js';
+import { feltPulse, isAskedAtOnce, rhythmFelt } from './runCircumstances.js';
 import { lowBeforeStanding, StandingHeld } from './StandingHeld.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
@@ -32,12 +32,11 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const { pressure } = round.draft;
   const { inflation, deflation } = round.inForce.runRules;
   const now = useNow(true);
-  const before = pressure.values.at(-1);
-  // What was very low is taken again at once: nothing asks for a wait then.
-  const isAtOnce = before !== undefined && isNextAtOnce(round.draft, before, round);
+  const standing = standingOf(round.draft, { ...round, program });
+  // What was very low is taken again at once: nothing asks for a wait then, nor for minutes lying.
+  const isAtOnce = isAskedAtOnce(round.draft, standing.nextPressure, round);
   const wait = isAtOnce ? 0 : secondsToWait(pressure, now, inflation);
-  const held =
-    place.posture === 'stand' ? lowBeforeStanding(standingOf(round.draft, { ...round, program })) : [];
+  const held = place.posture === 'stand' ? lowBeforeStanding(standing) : [];
   // Whoever stands already is measured: then the reading comes first again, beside the warning.
   const isHeld = held.length > 0 && (pressure.upright ?? null) === null;
   const isWaiting = wait !== null && wait > 0;
@@ -46,18 +45,15 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
   const isPerBeat = isLetDownPerBeat(feltPulse(round.draft, round.inForce), isIrregular, deflation);
   const instant = (): Instant => ({ session, atMs: clock.monotonicMs() });
-  // Minutes lying or on the feet that are still to pass: nothing says meanwhile that the cuff may go up, but at once.
-  const isPostureFirst =
-    !(isAtOnce && before.place.posture === place.posture && isLying(place)) &&
-    (isToBegin(round.draft, place) || postureWait(pressure, place, now, clock.stamp()) > 0);
-  const begin = (method: Method, inflatedAt: Instant | null) =>
+  const isPostureBefore = isPostureFirst(round.draft, place, { isAtOnce, now, at: clock.stamp() });
+  const begin = (method: Method, inflatedAt: Inflated | null) =>
     round.change((draft) => {
       const measuredAt = clock.stamp();
       const fields = postureField(draft.pressure, inflatedAt ?? instant(), measuredAt);
       return withPressureAt(draft, blankReading(method, { measuredAt, inflatedAt, fields }));
     });
   const pump = () => {
-    const inflatedAt = instant();
+    const inflatedAt = { ...instant(), isAtOnce };
     if (hearing === 'remember') return begin('auscultation', inflatedAt);
     const measuredAt = clock.stamp();
     const marked = isOther ? { second: { touches: [], takenOverAtMs: null } } : {};
@@ -77,7 +73,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
     <div className="measure">
       <PlaceLine round={round} place={place} />
       {held.length > 0 ? <StandingHeld round={round} why={held} isFirst={isHeld} /> : null}
-      <PostureHere round={round} place={place} isHeld={isHeld} />
+      <PostureHere round={round} place={place} isHeld={isHeld} isAtOnce={isAtOnce} />
       <div className="pump">
         <p className="pump-to">
           {mmHg === null
@@ -99,7 +95,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
           {hearing === 'remember' ? ` ${words.sentence('pressure.rememberTwo')}` : null}
         </p>
       </div>
-      {isPostureFirst && !isWaiting ? null : (
+      {isPostureBefore && !isWaiting ? null : (
         <WaitLine
           isOver={!isWaiting}
           text={
@@ -128,7 +124,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
       <div className="next-steps one-step pump-foot">
         <button
           type="button"
-          className={`button button-large${isWaiting || isPostureFirst || isHeld || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
+          className={`button button-large${isWaiting || isPostureBefore || isHeld || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
           onClick={pump}
         >
           {words.sentence('pressure.pumpNow')}

@@ -5,6 +5,7 @@ import {
   lieDownFlags,
   type NextStep,
   numbersText,
+  postureLaidDown,
   ROUND_FIGURES,
   type RoundNotes,
   SCORE_FIGURES,
@@ -18,6 +19,7 @@ import { DeflationStrip } from '../parts/DeflationStrip.js';
 import { Flags } from '../parts/Flags.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
+import { roundFactsIn } from '../round/facts.js';
 import { nextHref, stepOf } from '../round/nextHref.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { readingRemoved } from '../round/slip.js';
@@ -59,7 +61,11 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       </div>
       <ActNowPanel
         standing={standing}
-        also={lieDownFlags([readingOf(draft, reading, { ...round, program })], round.facts.ageMonths)}
+        also={lieDownFlags(
+          [readingOf(draft, reading, { ...round, program })],
+          round.facts.ageMonths,
+          inForce.roundRules.actNow,
+        )}
       />
       <AskPanel round={round} standing={standing} />
       <AskUpright round={round} reading={reading} />
@@ -88,7 +94,11 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
         isToLie={
           draft.pressure.place?.posture === 'stand' &&
           reading.place.posture === 'stand' &&
-          isToLieDown(readingsSoFar(draft, { ...round, program }), round.facts.ageMonths)
+          isToLieDown(
+            readingsSoFar(draft, { ...round, program }),
+            round.facts.ageMonths,
+            inForce.roundRules.actNow,
+          )
         }
         standing={standing}
         person={person}
@@ -247,7 +257,12 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
             href={`/people/${person}/round`}
             className="button button-first button-large"
             onClick={() =>
-              round.change((draft) => withStandingStopped(draft, nextPressure?.posture ?? 'lie'))
+              round.change((draft) =>
+                withStandingStopped(
+                  draft,
+                  postureLaidDown(roundFactsIn(draft, round.facts), round.inForce.roundRules),
+                ),
+              )
             }
           >
             {words.sentence('pressure.stopStanding')}
@@ -258,11 +273,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <>
             {isAtOnce ? null : <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />}
-            {wanted.includes('other-arm') ? (
-              <p className="small">
-                {words.sentence('pressure.sameArmFirst', { text: placeText(last.place, words) })}
-              </p>
-            ) : null}
+            <WhereAgain next={nextPressure} last={last} isOtherAfter={wanted.includes('other-arm')} />
           </>
         ) : null}
         {nextPressure?.step === 'standing' && !isHeld ? <UprightClock round={round} /> : null}
@@ -302,6 +313,32 @@ const NEXT_TEXT = {
   lying: 'pressure.lying',
   standing: 'pressure.standing',
 } as const;
+
+type AgainProps = {
+  readonly next: NextStep;
+  readonly last: DraftRun;
+  /** Whether somebody asked for the other arm, which comes after it. */
+  readonly isOtherAfter: boolean;
+};
+
+/** Where the next reading is taken, where that is not plain: not where the last one was, or before the other arm. */
+function WhereAgain({ next: { side, site, posture }, last: { place }, isOtherAfter }: AgainProps) {
+  const { words } = useApp();
+  const at = {
+    ...place,
+    side: side ?? place.side,
+    site: site ?? place.site,
+    posture: posture ?? place.posture,
+  };
+  const isThere = at.side === place.side && at.site === place.site && at.posture === place.posture;
+  if (isThere && !isOtherAfter) return null;
+  const text = placeText(isThere ? at : { ...at, cuff: null }, words);
+  return (
+    <p className="small">
+      {words.sentence(isThere ? 'pressure.sameArmFirst' : 'pressure.againAt', { text })}
+    </p>
+  );
+}
 
 function Countdown({ last, gapSeconds }: { readonly last: DraftRun; readonly gapSeconds: number }) {
   const { words } = useApp();

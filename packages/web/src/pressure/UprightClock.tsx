@@ -1,4 +1,5 @@
 import {
+  type ActNowRules,
   isNoneToCome,
   isToLieDown,
   type RoundReading,
@@ -29,7 +30,8 @@ export function UprightClock({ round, isHere = false, isHeld = false }: UprightP
   const { upright = null, stoppedUpright = null } = round.draft.pressure;
   const readings = readingsSoFar(round.draft, { ...round, program });
   const { ageMonths } = round.facts;
-  const isToLie = isToLieDown(readings, ageMonths);
+  const { actNow } = round.inForce.roundRules;
+  const isToLie = isToLieDown(readings, ageMonths, actNow);
   return (
     <SinceClock
       since={upright}
@@ -37,7 +39,7 @@ export function UprightClock({ round, isHere = false, isHeld = false }: UprightP
       until={(since, now) => uprightUntil(since, now, clock.stamp())}
       isHere={isHere}
       isFirst={!isToLie && !isHeld}
-      isOver={(seconds) => isNoneToCome(uprightAsk(seconds, readings, ageMonths))}
+      isOver={(seconds) => isNoneToCome(uprightAsk(seconds, readings, ageMonths, actNow))}
       text={{
         begin: words.sentence('pressure.uprightBegin'),
         beginHint: words.sentence(isToLie ? 'postures.toLieDown' : 'pressure.uprightBeginHint'),
@@ -49,7 +51,7 @@ export function UprightClock({ round, isHere = false, isHeld = false }: UprightP
       onSince={(since) => round.change((draft) => withUpright(draft, since))}
       onStop={() => round.change(withUprightStopped)}
     >
-      {(seconds) => <DueLine seconds={seconds} readings={readings} ageMonths={ageMonths} />}
+      {(seconds) => <DueLine seconds={seconds} readings={readings} ageMonths={ageMonths} actNow={actNow} />}
     </SinceClock>
   );
 }
@@ -58,12 +60,13 @@ type DueProps = {
   readonly seconds: number;
   readonly readings: readonly RoundReading[];
   readonly ageMonths: number | null;
+  readonly actNow: ActNowRules;
 };
 
 /** Which reading on the feet is due, and in how long, and which was missed; that one is due now is announced. */
-function DueLine({ seconds, readings, ageMonths }: DueProps) {
+function DueLine({ seconds, readings, ageMonths, actNow }: DueProps) {
   const { words } = useApp();
-  const { due, missed, isLate, isToLieDown: isToLie } = uprightAsk(seconds, readings, ageMonths);
+  const { due, missed, isLate, isToLieDown: isToLie } = uprightAsk(seconds, readings, ageMonths, actNow);
   if (isToLie) return <p className="small">{words.sentence('postures.toLieDown')}</p>;
   if (missed !== null && isLate)
     return <WaitLine isOver text={words.sentence('postures.missedNow', { minutes: missed })} />;

@@ -2,7 +2,7 @@ import type { Run } from '@evenfall/clinical';
 import type { RunMarkedBy, RunPlace, Stamp } from '@evenfall/record';
 import type { Reopened } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
-import { type DraftRun, type Instant, isLying } from './pressureDraft.js';
+import { type DraftRun, type Inflated, type Instant, isLying } from './pressureDraft.js';
 import { withReading, withReadingChanged } from './pressureSteps.js';
 import { pulseBefore, toCome } from './pulseOfRuns.js';
 import { hasOwnPulse } from './readRun.js';
@@ -11,7 +11,7 @@ type Kept = {
   readonly run: Run;
   readonly place: RunPlace;
   readonly measuredAt: Stamp;
-  readonly inflatedAt: Instant | null;
+  readonly inflatedAt: Inflated | null;
   readonly keptAt: Instant;
   /** Minutes on the feet; it belongs to a reading while standing alone. */
   readonly uprightMinutes: number | null;

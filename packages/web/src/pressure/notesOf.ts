@@ -10,6 +10,7 @@ export function notesOf(
   under: Pick<Signing, 'facts' | 'inForce' | 'program'>,
 ): RoundNotes {
   const { pressure, pulse } = draft;
+  const { actNow, readings } = under.inForce.roundRules;
   return roundNotes(
     pressure.values.map((value) => ({
       ...value.place,
@@ -18,9 +19,9 @@ export function notesOf(
       sequence: value.sequence,
       lyingMinutes: value.lyingMinutes ?? null,
       measuredSeconds: Date.parse(value.measuredAt.at) / 1000,
-      isRestKnown: previousInflation(draft, value, under) !== null,
+      isRestKnown: previousInflation(draft, value) !== null,
     })),
-    under.inForce.roundRules.readings.gapSeconds,
+    { gapSeconds: readings.gapSeconds, actNow },
     pulse.values.filter((value) => !isVoidValue(value)).map(({ sequence }) => sequence),
     under.facts.ageMonths,
   );

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { AT } from '../round/testing.js';
-import { postureWait } from './postureWait.js';
+import { AT, begun } from '../round/testing.js';
+import { isPostureFirst, postureWait } from './postureWait.js';
 import { NO_PRESSURE } from './pressureDraft.js';
 
 const LAY = { since: { session: 'one', atMs: 5_000 }, at: AT(10) };
@@ -27,4 +27,16 @@ test('where no clock of the posture runs, nothing is waited for', () => {
   const sit = { ...PLACE, posture: 'sit' as const };
   expect(postureWait({ ...NO_PRESSURE, place: PLACE }, PLACE, after(1), AT(10))).toBe(0);
   expect(postureWait({ ...NO_PRESSURE, place: sit, lying: LAY }, sit, after(1), AT(10))).toBe(0);
+});
+
+// Bedside handbook 3.15: very low or unwell is repeated at once, by hand, without a wait (common practice).
+test('lying, what is asked for at once comes before the minutes of lying, begun or not', () => {
+  const draft = { ...begun(), wanted: ['lying-and-standing'] as const };
+  const first = (isAtOnce: boolean, of = draft) =>
+    isPostureFirst(of, PLACE, { isAtOnce, now: after(20), at: AT(10) });
+  const lies = { ...draft, pressure: { ...draft.pressure, place: PLACE, lying: LAY } };
+  expect([first(false), first(false, lies)]).toEqual([true, true]);
+  expect([first(true), first(true, lies)]).toEqual([false, false]);
+  const stand = { ...PLACE, posture: 'stand' as const };
+  expect(isPostureFirst(draft, stand, { isAtOnce: true, now: after(20), at: AT(10) })).toBe(true);
 });

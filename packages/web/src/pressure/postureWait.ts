@@ -1,5 +1,6 @@
 import { lyingDue, standingDue } from '@evenfall/clinical';
 import type { RunPlace, Stamp } from '@evenfall/record';
+import type { RoundDraft } from '../round/draft.js';
 import { lainUntil } from './lying.js';
 import { type Instant, isLying, type PressureDraft } from './pressureDraft.js';
 import { uprightUntil } from './upright.js';
@@ -14,4 +15,29 @@ export function postureWait(pressure: PressureDraft, place: RunPlace, now: Insta
   }
   const lain = isLying(place) ? lainUntil(lying, now, at) : null;
   return lain === null ? 0 : lyingDue(lain.seconds);
+}
+
+/**
+ * Whether the minutes in a posture are begun before the cuff goes up: of standing always, of lying where it is the rest
+ * before the standing ones. Elsewhere somebody may have lain in bed all day.
+ */
+export function isToBegin({ pressure, wanted }: RoundDraft, place: RunPlace): boolean {
+  const { upright = null, lying = null, values } = pressure;
+  if (place.posture === 'stand') return upright === null;
+  const isBaseline = wanted.includes('lying-and-standing') && !values.some((one) => isLying(one.place));
+  return isLying(place) && isBaseline && lying === null;
+}
+
+/**
+ * Whether minutes lying or on the feet are still to pass, so that nothing says meanwhile that the cuff may go up. What is asked for
+ * at once lying waits for none: whoever was laid down from their feet is measured now.
+ * Source: bedside handbook 3.15 (at once, do not wait; common practice) before 3.14 (five minutes lying).
+ */
+export function isPostureFirst(
+  draft: RoundDraft,
+  place: RunPlace,
+  { isAtOnce, now, at }: { readonly isAtOnce: boolean; readonly now: Instant; readonly at: Stamp },
+): boolean {
+  if (isAtOnce && isLying(place)) return false;
+  return isToBegin(draft, place) || postureWait(draft.pressure, place, now, at) > 0;
 }

@@ -6,6 +6,12 @@ import type { Reopened } from '../round/measuring.js';
 /** An instant of the monotonic clock; it means something only within its visit. */
 export type Instant = { readonly session: string; readonly atMs: number };
 
+/**
+ * When the cuff went up, and whether the reading was asked for at once: by what stood in the round then, whatever is said of the
+ * person later. Absent where nobody noted it.
+ */
+export type Inflated = Instant & { readonly isAtOnce?: boolean };
+
 /** Since when a person stands, or lies, by both clocks: seconds go by the first within a visit, on by the other after a reload. */
 export type SinceDraft = { readonly since: Instant; readonly at: Stamp };
 
@@ -35,7 +41,7 @@ export type DraftRun = {
   /** Who marked its moments, where a second person did; absent or null for nobody else. */
   readonly markedBy?: RunMarkedBy | null;
   /** When the cuff went up; null for a reading that was taken before it was typed. */
-  readonly inflatedAt: Instant | null;
+  readonly inflatedAt: Inflated | null;
   /** When its numbers were kept: the cuff was let go before. */
   readonly keptAt: Instant;
   /** Of which count of the round its pulse is; null for one that was typed with it, absent where nobody knows. */
@@ -127,7 +133,7 @@ export type PressureAt =
   | (TypedAs & {
       readonly at: 'typing';
       readonly measuredAt: Stamp;
-      readonly inflatedAt: Instant | null;
+      readonly inflatedAt: Inflated | null;
       /** Which reading is put right; absent for a new one. */
       readonly reopened?: Reopened;
     })
@@ -136,7 +142,7 @@ export type PressureAt =
       readonly at: 'listening';
       readonly session: string;
       readonly measuredAt: Stamp;
-      readonly inflatedAt: Instant;
+      readonly inflatedAt: Inflated;
       /** Each touch by the event's own time stamp. */
       readonly touchesMs: readonly number[];
       /** Absent where nobody marks on another device. */
@@ -152,7 +158,7 @@ export type PressureAt =
   | (MarkedAs & {
       readonly at: 'reading';
       readonly measuredAt: Stamp;
-      readonly inflatedAt: Instant | null;
+      readonly inflatedAt: Inflated | null;
       /** Which mark the gauge shows. */
       readonly chosen: number;
       readonly reopened?: Reopened;

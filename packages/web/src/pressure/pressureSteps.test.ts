@@ -6,7 +6,7 @@ import {
 } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
 import { AT, begun, ID } from '../round/testing.js';
-import { isToBegin } from './PostureHere.js';
+import { isToBegin } from './postureWait.js';
 import { type DraftRun, feltHere, knownAt, reopenedReading } from './pressureDraft.js';
 import {
   blankReading,
@@ -38,6 +38,8 @@ const PLACE = {
   armCm: null,
   override: null,
 } as const;
+/** A step says nothing of a place but what is added. */
+const NOWHERE = { side: null, site: null, posture: null } as const;
 const instant = (seconds: number) => ({ session: 's', atMs: seconds * 1000 });
 const felt = { sequence: 3, place: PLACE, lostMmHg: 132, at: instant(10) };
 const typedAs = {
@@ -94,7 +96,11 @@ test('an arm on which a pressure was read is not felt for again, in whatever pos
 test('another posture at the arm where the cuff is goes straight on; another arm is looked at first', () => {
   const decided = { ...PLACE, override: { by: 'Dr Nobody', reason: 'the other arm is in plaster' } };
   const once = withFelt(withPlace(begun(), decided, true), { ...felt, place: decided });
-  const lying = withNextReading(once, { step: 'lying', side: 'right', posture: 'lie' }, true).pressure;
+  const lying = withNextReading(
+    once,
+    { step: 'lying', ...NOWHERE, side: 'right', posture: 'lie' },
+    true,
+  ).pressure;
   expect(lying.measuring).toEqual({ at: 'ready' });
   // What was felt sitting says how far to pump, and is no estimate of what is heard in another posture.
   expect(knownAt(lying, { ...decided, posture: 'lie' }).lostMmHg).toBe(felt.lostMmHg);
@@ -103,21 +109,40 @@ test('another posture at the arm where the cuff is goes straight on; another arm
   // Who decided on this arm decided on it lying too.
   expect(lying.place).toEqual({ ...decided, posture: 'lie' });
   const notFelt = withPlace(begun(), PLACE, false);
-  const standing = { step: 'standing', side: null, posture: 'stand' } as const;
+  const standing = { step: 'standing', ...NOWHERE, posture: 'stand' } as const;
   expect(withNextReading(notFelt, standing, true).pressure.measuring).toEqual({ at: 'feel', typed: '' });
   expect(withNextReading(notFelt, standing, false).pressure.measuring).toEqual({ at: 'ready' });
-  const other = withNextReading(once, { step: 'other-arm', side: 'left', posture: 'sit' }, true).pressure;
+  const other = withNextReading(
+    once,
+    { step: 'other-arm', ...NOWHERE, side: 'left', posture: 'sit' },
+    true,
+  ).pressure;
   expect(other.measuring).toEqual({ at: 'place' });
   expect(other.place).toEqual({ ...PLACE, side: 'left' });
-  const repeat = withNextReading(once, { step: 'repeat', side: null, posture: null }, true).pressure;
+  const repeat = withNextReading(once, { step: 'repeat', ...NOWHERE }, true).pressure;
   expect([repeat.place, repeat.measuring]).toEqual([decided, { at: 'ready' }]);
   expect(withNextReading(begun(), standing, true).pressure.measuring).toEqual({ at: 'place' });
+});
+
+test('what is taken again is taken where it is asked for, wherever the cuff is', () => {
+  const on = (place: DraftRun['place']) => withPlace(begun(), place, false);
+  const repeat = { step: 'repeat', side: 'right', site: 'upper-arm', posture: 'lie' } as const;
+  const sits = withNextReading(on(PLACE), repeat, true).pressure;
+  expect([sits.place, sits.measuring]).toEqual([{ ...PLACE, posture: 'lie' }, { at: 'ready' }]);
+  const decided = { ...PLACE, override: { by: 'Dr Nobody', reason: 'the other arm is in plaster' } };
+  for (const elsewhere of [
+    { ...decided, side: 'left' },
+    { ...decided, site: 'forearm' },
+  ] as const) {
+    const { place, measuring } = withNextReading(on(elsewhere), repeat, false).pressure;
+    expect([place, measuring]).toEqual([{ ...PLACE, posture: 'lie' }, { at: 'place' }]);
+  }
 });
 
 test('who is laid down from their feet is read lying next, and stands no longer', () => {
   const up = withPlace(begun(), { ...PLACE, posture: 'stand' }, false);
   const stands = withUpright(up, { since: instant(5), at: AT(10) });
-  const lying = { step: 'lying', side: null, posture: 'lie' } as const;
+  const lying = { step: 'lying', ...NOWHERE, posture: 'lie' } as const;
   const { pressure } = withNextReading(stands, lying, false);
   expect(pressure.place).toEqual({ ...PLACE, posture: 'lie' });
   expect([pressure.upright ?? null, pressure.measuring]).toEqual([null, { at: 'ready' }]);
@@ -133,7 +158,7 @@ test('who lies down again for the review is read lying next, wherever the next r
   expect(stopped.pressure.measuring).toEqual({ at: 'shown', entry: ID(20) });
   expect(stopped.pressure.values[0]?.place.posture).toBe('stand');
   expect(stopped.pressure.upright ?? null).toBeNull();
-  const repeat = withNextReading(stopped, { step: 'repeat', side: null, posture: null }, true).pressure;
+  const repeat = withNextReading(stopped, { step: 'repeat', ...NOWHERE }, true).pressure;
   expect(repeat.place).toEqual({ ...PLACE, posture: 'lie' });
 });
 

@@ -16,6 +16,7 @@ import { firstToRead } from './marks.js';
 import {
   type DraftRun,
   type FeltDraft,
+  type Inflated,
   type Instant,
   isLying,
   knownAt,
@@ -66,19 +67,26 @@ function clocksIn(
 }
 
 /**
- * The reading that comes next is begun. At the arm where the cuff is already, it goes straight on, also in another
- * posture; another arm is shown for a look before the cuff goes on, and what was decided about the first does not hold.
+ * The reading that comes next is begun where it is asked for. At the arm where the cuff is already, it goes straight on, also in
+ * another posture; another arm, or another site of it, is shown for a look before the cuff goes on, and what was decided about
+ * the first does not hold.
  */
 export function withNextReading(
   draft: RoundDraft,
-  { step, side, posture }: Pick<NextStep, 'step' | 'side' | 'posture'>,
+  { step, side, site, posture }: Pick<NextStep, 'step' | 'side' | 'site' | 'posture'>,
   palpateFirst: boolean,
 ): RoundDraft {
-  if (step === 'repeat') return withPressureAt(draft, { at: 'ready' });
   const { place } = draft.pressure;
   if (place === null) return withPressureAt(draft, { at: 'place' });
-  const next = { ...place, side: side ?? place.side, posture: posture ?? place.posture };
-  if (next.side === place.side) return withPlace(draft, next, palpateFirst);
+  const next = {
+    ...place,
+    side: side ?? place.side,
+    site: site ?? place.site,
+    posture: posture ?? place.posture,
+  };
+  // What is taken again was read there: nothing is felt for first.
+  if (next.side === place.side && next.site === place.site)
+    return withPlace(draft, next, palpateFirst && step !== 'repeat');
   return withPressure(draft, (pressure) => ({
     ...pressure,
     place: { ...next, override: null },
@@ -109,7 +117,7 @@ export function blankReading(
     fields = {},
   }: {
     readonly measuredAt: Stamp;
-    readonly inflatedAt: Instant | null;
+    readonly inflatedAt: Inflated | null;
     readonly fields?: TypedAs['fields'];
   },
 ): PressureAt {

@@ -1,6 +1,7 @@
 import {
   isAtOnceAfter,
   isSameLimb,
+  type NextStep,
   type PreviousInflation,
   runResult,
   UNKNOWN_RUN_CIRCUMSTANCES,
@@ -39,16 +40,22 @@ export function isNextAtOnce(
 }
 
 /**
+ * Whether a reading that is begun now is asked for at once: by what comes next, or because the last one was very low or the
+ * person is unwell.
+ */
+export function isAskedAtOnce(draft: RoundDraft, next: NextStep | null, under: Under): boolean {
+  const last = draft.pressure.values.at(-1);
+  if (last === undefined) return false;
+  return next?.why.some(({ code }) => code === 'again-at-once') === true || isNextAtOnce(draft, last, under);
+}
+
+/**
  * What the cuff was inflated for on this limb before a reading, how long before, and whether this one was asked for at once
- * after it; null where nothing was, or where it is not known when the cuff went up. The other arm has rested meanwhile: the
+ * after it, as it stood when it was begun; null where nothing was, or where it is not known when the cuff went up. The other arm has rested meanwhile: the
  * blood is held in the one that was squeezed.
  */
-export function previousInflation(
-  draft: RoundDraft,
-  value: DraftRun,
-  under: Under,
-): PreviousInflation | null {
-  const { felt, values } = draft.pressure;
+export function previousInflation({ pressure }: RoundDraft, value: DraftRun): PreviousInflation | null {
+  const { felt, values } = pressure;
   const before = [
     ...felt.map(({ place, sequence, at }) => ({ was: 'estimate' as const, place, sequence, at })),
     ...values.map(({ place, sequence, keptAt }) => ({
@@ -63,7 +70,5 @@ export function previousInflation(
     .at(-1);
   const secondsSinceRelease = secondsBetween(before?.at ?? null, value.inflatedAt);
   if (before === undefined || secondsSinceRelease === null) return null;
-  const reading = values.findLast(({ sequence }) => sequence < value.sequence);
-  const isAtOnce = reading !== undefined && isNextAtOnce(draft, reading, under);
-  return { was: before.was, secondsSinceRelease, isNextAtOnce: isAtOnce };
+  return { was: before.was, secondsSinceRelease, isNextAtOnce: value.inflatedAt?.isAtOnce ?? null };
 }

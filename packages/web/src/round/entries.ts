@@ -75,7 +75,7 @@ export function runContentOf(draft: RoundDraft, value: DraftRun, under: Under): 
   } = value;
   const circumstances = {
     rhythmFelt: rhythmFelt(draft),
-    previous: previousInflation(draft, value, under),
+    previous: previousInflation(draft, value),
     uprightMinutes,
     lyingMinutes,
     unwellUpright,

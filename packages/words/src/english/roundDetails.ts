@@ -10,7 +10,7 @@ export const roundDetails = {
   'third-minute-not-measured': (f, say) =>
     `Nothing was measured at ${say.limit(f.value('minutes'))} minutes, so a fall is not excluded: that takes a reading then, if the person can stand.`,
   'low-before-standing': (f, say) =>
-    `The systolic is ${say.short(f.value('systolic'))} mmHg, below ${say.limit(f.value('limitMmHg'))}: do not stand this person up before your local protocol or somebody with more experience says so; leave the standing reading, or keep the round as it is and report.`,
+    `The systolic is ${say.short(f.value('systolic'))} mmHg, ${f.has('limitMmHg') ? `below ${say.limit(f.value('limitMmHg'))}` : 'which is very low by the limits in force here'}: do not stand this person up before your local protocol or somebody with more experience says so; leave the standing reading, or keep the round as it is and report.`,
   'child-sex-missing': () =>
     'A child’s pressure cannot be classified without its sex, and is not taken for normal: add “Sex for reference tables” among the facts about this person.',
   'child-height-missing': () =>

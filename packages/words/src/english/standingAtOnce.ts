@@ -14,7 +14,11 @@ export const standingAtOnce = {
   'symptoms-on-standing': (f, say) =>
     `The person felt unwell ${at(f, say)}: stop, lay the person down, chart what was felt and report it; call for help for chest pain or a faint.`,
   'standing-systolic-low': (f, say) =>
-    `The systolic on the feet was ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, under ${say.limit(f.value('limitMmHg'))}: lay the person down, measure again and call by your local protocol.`,
+    `The systolic on the feet was ${
+      f.has('limitMmHg')
+        ? `${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, under ${say.limit(f.value('limitMmHg'))}`
+        : `${say.short(f.value('systolic'))} ${at(f, say)}, which is very low by the limits in force here`
+    }: lay the person down, measure again and call by your local protocol.`,
 } as const satisfies Record<string, Detail>;
 
 /** How far which number fell, where it is known. */

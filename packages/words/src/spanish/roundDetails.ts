@@ -11,7 +11,7 @@ export const roundDetails: Reworded<typeof english> = {
   'third-minute-not-measured': (f, say) =>
     `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: para eso hace falta una lectura entonces, si la persona puede estar de pie.`,
   'low-before-standing': (f, say) =>
-    `La sistólica es de ${say.short(f.value('systolic'))} mmHg, menos de ${say.limit(f.value('limitMmHg'))}: no ponga de pie a esta persona sin que lo diga su protocolo local o alguien con más experiencia; deje la lectura de pie, o conserve la ronda como está y avise.`,
+    `La sistólica es de ${say.short(f.value('systolic'))} mmHg, ${f.has('limitMmHg') ? `menos de ${say.limit(f.value('limitMmHg'))}` : 'muy baja según los límites vigentes aquí'}: no ponga de pie a esta persona sin que lo diga su protocolo local o alguien con más experiencia; deje la lectura de pie, o conserve la ronda como está y avise.`,
   'child-sex-missing': () =>
     'La presión de un niño o niña no se puede clasificar sin su sexo, y no se da por normal: añada «Sexo para las tablas de referencia» entre los datos de esta persona.',
   'child-height-missing': () =>

@@ -12,7 +12,11 @@ export const standingAtOnce: Reworded<typeof english> = {
   'symptoms-on-standing': (f, say) =>
     `La persona se encontró mal ${at(f, say)}: pare, acuéstela, registre lo que notó y comuníquelo; pida ayuda si hay dolor en el pecho o un desmayo.`,
   'standing-systolic-low': (f, say) =>
-    `La sistólica de pie fue de ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, menos de ${say.limit(f.value('limitMmHg'))}: acueste a la persona, mida de nuevo y avise según su protocolo local.`,
+    `La sistólica de pie fue de ${
+      f.has('limitMmHg')
+        ? `${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, menos de ${say.limit(f.value('limitMmHg'))}`
+        : `${say.short(f.value('systolic'))} ${at(f, say)}, muy baja según los límites vigentes aquí`
+    }: acueste a la persona, mida de nuevo y avise según su protocolo local.`,
 };
 
 /** How far which number fell, where it is known. */

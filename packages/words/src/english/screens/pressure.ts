@@ -137,6 +137,7 @@ export const pressure = {
   wantStanding: 'Also lying and standing',
   sameArmFirst: (f: { text: string }) =>
     `First once more where it is: ${f.text}. The other arm comes after it.`,
+  againAt: (f: { text: string }) => `It is taken there: ${f.text}.`,
   oneMore: 'One more reading',
   placeIs: (f: { side: string; site: string; posture: string }) => `${f.side} ${f.site}, ${f.posture}`,
   noCuffOn: 'no cuff on the arm',

@@ -132,6 +132,7 @@ export const pressure: Reworded<typeof english> = {
   wantOtherArm: 'También el otro brazo',
   wantStanding: 'También en decúbito y de pie',
   sameArmFirst: (f) => `Primero otra vez donde está: ${f.text}. El otro brazo viene después.`,
+  againAt: (f) => `Se toma allí: ${f.text}.`,
   oneMore: 'Una lectura más',
   placeIs: (f) => `${f.side} ${f.site}, ${f.posture}`,
   noCuffOn: 'sin manguito en el brazo',

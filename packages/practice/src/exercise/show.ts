@@ -42,6 +42,7 @@ export type HandStep = {
   readonly code:
     | 'other-gauge'
     | 'quieter'
+    | 'loud'
     | 'measured'
     | 'pulse'
     | 'pulse-counted'

@@ -132,6 +132,18 @@ test('where it is noisy a quieter place is found first', () => {
   expect(showing(person('quiet-morning'), 2).steps[0]?.code).toBe('looking');
 });
 
+// Over 80 dB(A) no side room is quiet enough: the systolic is taken by feel. Bedside handbook 3.5; physiology handbook 8.6.
+test.each([81, 84, 96])('in %i dB(A) nobody looks for a quieter place: the pulse is felt', (noiseDbA) => {
+  const { exercise, manner, steps } = showing({ ...person('noisy-bay'), noiseDbA }, 2);
+  expect(manner).toBe('by-feel');
+  expect(steps[0]?.code).toBe('loud');
+  expect(steps.map(({ code }) => code)).not.toContain('quieter');
+  expect(exercise.circumstances.isQuieter).toBe(false);
+  expect(debrief(exercise).costs.costs.map(({ code }) => code)).not.toContain('noise');
+  expect(exercise.evidence.run?.run).toMatchObject({ method: 'palpation' });
+  expect(showing({ ...person('noisy-bay'), noiseDbA: 80 }, 2)).toMatchObject({ manner: 'by-ear' });
+});
+
 test('no sound comes while the chest piece is in the hand', () => {
   const { exercise, steps } = showing(person('quiet-morning'), 4);
   const pumping = steps.find(({ code }) => code === 'pumping')?.atSeconds ?? 0;

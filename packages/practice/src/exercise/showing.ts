@@ -9,6 +9,7 @@ import {
   backgroundThresholdDb,
   beats,
   bladderFor,
+  isLoudInAnyRoom,
   makePerson,
   noiseOf,
   PROPER,
@@ -25,7 +26,7 @@ import type { Before, HandStep } from './show.js';
 
 /**
  * What is done or found from a second of the visit on. `other-gauge`: the person's own was looked at first and put away,
- * `mmHg` is what it showed with no air in the cuff; `quieter`: a place where sounds can be heard; `gap`: the sounds fell silent between
+ * `mmHg` is what it showed with no air in the cuff; `quieter`: a place where sounds can be heard; `loud`: there is none, so the pulse is felt; `gap`: the sounds fell silent between
  * two phases, `gap-over`: they are back. `mmHg` of a moment is what is written down, and of a gap between which sounds it was; null where
  * it is no pressure.
  */
@@ -54,7 +55,7 @@ const MOMENTS = {
 
 /**
  * The demonstration of a simulated person, as its own lesson has it: felt where the ear fails, past slowly where the breath
- * shows, with a gauge that is right and where it is quiet; the heart counted at its apex where beats are lost on the way to the wrist.
+ * shows, with a gauge that is right and where it is quiet, or by feel where no room is; the heart counted at its apex where beats are lost on the way to the wrist.
  * Source: bedside handbook 1.10, 3.4 to 3.8; physiology handbook 8.6, 2.5.
  */
 export function showing(scenario: Scenario, seed: number): Showing {
@@ -62,8 +63,9 @@ export function showing(scenario: Scenario, seed: number): Showing {
   const isPutAway =
     instrument !== null && (instrument.zeroOffsetMmHg !== 0 || instrument.leakMmHgPerMinute > 0);
   const isNoisy = backgroundThresholdDb(scenario.noiseDbA) > 0;
-  const circumstances = { ...PROPER, isQuieter: isNoisy };
-  const manner = mannerOf({ ...scenario, noiseDbA: noiseOf(scenario, circumstances) });
+  const isLoud = isLoudInAnyRoom(scenario);
+  const circumstances = { ...PROPER, isQuieter: isNoisy && !isLoud };
+  const manner = isLoud ? 'by-feel' : mannerOf({ ...scenario, noiseDbA: noiseOf(scenario, circumstances) });
   const bladder = bladderFor(scenario.armCm);
   const listensAtApex = losesBeats(scenario, seed);
   const { exercise, steps } = demonstrated(
@@ -76,7 +78,7 @@ export function showing(scenario: Scenario, seed: number): Showing {
     {
       said: [
         ...(isPutAway ? [{ code: 'other-gauge' as const, mmHg: instrument.zeroOffsetMmHg }] : []),
-        ...(isNoisy ? [{ code: 'quieter' as const, mmHg: null }] : []),
+        ...(isNoisy ? [{ code: isLoud ? ('loud' as const) : ('quieter' as const), mmHg: null }] : []),
         ...(bladder === SOUND_INSTRUMENT.bladder ? [] : [{ code: 'measured' as const, mmHg: null }]),
       ],
       counts: countsOf(scenario, listensAtApex),

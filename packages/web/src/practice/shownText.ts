@@ -92,6 +92,7 @@ export function sensedText(code: ShownStep['code'], manner: Manner) {
     case 'looking':
     case 'other-gauge':
     case 'quieter':
+    case 'loud':
     case 'measured':
     case 'pumping':
     case 'emptying':

@@ -13,6 +13,7 @@ const STILL: readonly ShownStep['code'][] = [
   'both-counted',
   'other-gauge',
   'quieter',
+  'loud',
   'measured',
   'pulse',
   'pulse-counted',

@@ -40,6 +40,7 @@ export const showing = {
       ? 'First the gauge that came with this person: it was not right, and was put away. This is another one.'
       : `First the gauge that came with this person: with no air in the cuff its needle stood at ${say.number(f.mmHg)}. It was put away. This is another one.`,
   quieter: 'It was too noisy to hear soft sounds: they went to a quieter place first.',
+  loud: 'No room here is quiet enough to hear soft sounds: the systolic is taken by feel, and it is said so.',
   measured:
     'The tape goes round the middle of the upper arm: the cuff is the one in whose range that lies, not the one at hand.',
   pulse: 'Fingertips on the wrist: each beat is counted from one end of the window to the other.',

@@ -32,6 +32,7 @@ export const showing: Reworded<typeof english> = {
       ? 'Primero el manómetro que vino con esta persona: no estaba bien y se apartó. Este es otro.'
       : `Primero el manómetro que vino con esta persona: sin aire en el manguito la aguja marcaba ${say.number(f.mmHg)}. Se apartó. Este es otro.`,
   quieter: 'Había demasiado ruido para oír lo suave: primero fueron a un lugar más tranquilo.',
+  loud: 'Ninguna sala de aquí es lo bastante tranquila para oír lo suave: la sistólica se toma por palpación, y así se dice.',
   measured:
     'La cinta rodea el centro del brazo: el manguito es aquel en cuyo rango cae, no el que está a mano.',
   pulse: 'Las yemas en la muñeca: se cuenta cada latido de un extremo a otro de la ventana.',

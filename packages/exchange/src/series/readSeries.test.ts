@@ -549,7 +549,7 @@ describe('properties', () => {
     '-',
   ])('a hundred thousand times %j are read at once', (sign) => {
     const long = sign.repeat(100_000);
-    const began = performance.now();
+    // Quadratic time would be minutes: the patience of a test ends before.
     for (const text of [
       long,
       `${HEAD}${ROW}\n${long}`,
@@ -560,8 +560,6 @@ describe('properties', () => {
       // biome-ignore format: one list
       expect(faultOf(text, read(text, { zone: 'UTC' }))).toBeNull();
     }
-    // Quadratic time would be minutes.
-    expect(performance.now() - began).toBeLessThan(4_000);
   });
 
   test('the check itself sees a row that is lost, taken twice, or impossible', () => {

@@ -12,7 +12,7 @@ const WORDS = /words.src.(?:english|spanish)/;
 const FIGURES = /^\0figures:/;
 
 /** What several parts need is fetched as few files: those below this many bytes, before they are made small, are put together. */
-const FEWEST_BYTES = 5_000;
+const FEWEST_BYTES = 3_000;
 
 /**
  * How the app is cut into files: all that the start page needs in one, and what several later parts need in few. Each file is

@@ -59,9 +59,10 @@ test('on the feet: a fall that is met is said, unwell is acted on at once, and n
     page.getByRole('alert').getByText(/felt unwell at 1 min: stop, lay the person down/),
   ).toBeInViewport();
   const buttons = page.locator('.next-steps > *');
-  await expect(buttons).toHaveText(['Stop: they lie down. To the review', 'Take it lying']);
-  await expect(buttons.nth(0)).toHaveClass(/button-first/);
-  await expect(buttons.nth(1)).not.toHaveClass(/button-first/);
+  await expect(buttons).toHaveText(['Take it lying']);
+  await expect(buttons).toBeInViewport({ ratio: 1 });
+  const stop = page.getByRole('link', { name: 'Stop: they lie down. To the review' });
+  await expect(stop).not.toHaveClass(/button-first/);
   await expectAccessible(page);
 
   // Scrolled to the end, the buttons cover nothing.
@@ -71,9 +72,11 @@ test('on the feet: a fall that is met is said, unwell is acted on at once, and n
     (await page.locator('.next-steps').boundingBox())?.y ?? 0,
   );
 
-  await buttons.nth(0).click();
+  await stop.click();
   await expect(page.getByText(/felt unwell at 1 min/).first()).toBeVisible();
-  await expect(page.getByRole('link', { name: /Go on with.*standing/i })).toHaveCount(0);
+  // Bedside handbook 3.15: at once, before any other sign and before it is signed (common practice).
+  await expect(page.getByRole('link', { name: 'Go on with the pressure lying' })).toHaveClass(/button-first/);
+  await expect(page.getByRole('button', { name: 'Sign', exact: true })).not.toHaveClass(/button-first/);
 
   // Back at the pressure they lie, and the reading that is asked for is one lying.
   await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
@@ -86,8 +89,15 @@ test('on the feet: a fall that is met is said, unwell is acted on at once, and n
 
 test('a low systolic lying: nobody is led on to stand first, and it says why', async ({ page, demo }) => {
   await takenLying(page, demo.address, '86/50');
-  await expect(page.getByText(/below 90: do not stand this person up/)).toBeVisible();
   const buttons = page.locator('.next-steps > *');
+  // Bedside handbook 3.15: once more at the same place, at once, before anything else (common practice).
+  await expect(buttons).toHaveText(['Take the next reading']);
+  await buttons.nth(0).click();
+  await expect(page.getByText('Right upper arm, lying on the back')).toBeVisible();
+  await page.getByRole('button', { name: 'Already taken: type it' }).click();
+  await typePressure(page, '86/50');
+  await expect(page.getByText(/^This was the repeat/)).toBeVisible();
+  await expect(page.getByText(/below 90: do not stand this person up/)).toBeVisible();
   await expect(buttons.nth(0)).toHaveText('Go on to review');
   await expect(buttons.nth(1)).toHaveText('Take it standing');
   await expect(buttons.nth(1)).not.toHaveClass(/button-first/);
@@ -104,8 +114,19 @@ test('a low systolic lying: nobody is led on to stand first, and it says why', a
   await expect(
     page.getByRole('alert').getByText(/84 at 1 min, under 90: lay the person down/),
   ).toBeInViewport();
-  await expect(buttons).toHaveText(['Stop: they lie down. To the review', 'Take it lying']);
+  await expect(buttons).toHaveText(['Take it lying']);
   // Nothing here asks for one more on their feet.
   await expect(page.getByRole('button', { name: 'One more reading' })).toHaveCount(0);
   await expect(page.getByRole('button', { name: 'They stand up now' })).toHaveCount(0);
+
+  // Lying, it is measured now, once more, and then nothing is asked of anybody up.
+  await buttons.nth(0).click();
+  await expect(page.getByText('The cuff may go up now.')).toBeVisible();
+  await page.getByRole('button', { name: 'Already taken: type it' }).click();
+  await typePressure(page, '88/50');
+  await buttons.nth(0).click();
+  await page.getByRole('button', { name: 'Already taken: type it' }).click();
+  await typePressure(page, '92/50');
+  await expect(page.getByText(/^This was the repeat/)).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Take (it|the)/ })).toHaveCount(0);
 });

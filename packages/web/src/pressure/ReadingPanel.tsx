@@ -36,6 +36,7 @@ import {
   withReadingReopened,
   withStandingStopped,
 } from './pressureSteps.js';
+import { isNextAtOnce } from './runCircumstances.js';
 import { lowBeforeStanding } from './StandingHeld.js';
 import { UprightClock } from './UprightClock.js';
 import { useNow } from './useNow.js';
@@ -54,19 +55,22 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
   const { value } = content;
   const standing = standingOf(draft, { ...round, program });
   const notes = notesOf(draft, { ...round, program });
+  const { ageMonths } = round.facts;
+  const { actNow } = inForce.roundRules;
+  const lieDown = lieDownFlags([readingOf(draft, reading, { ...round, program })], ageMonths, actNow);
+  const isToLie =
+    draft.pressure.place?.posture === 'stand' &&
+    reading.place.posture === 'stand' &&
+    isToLieDown(readingsSoFar(draft, { ...round, program }), ageMonths, actNow);
   return (
     <div className="measure measure-shown">
       <div role="status">
         <ReadingNumbers value={value} round={round} />
       </div>
-      <ActNowPanel
-        standing={standing}
-        also={lieDownFlags(
-          [readingOf(draft, reading, { ...round, program })],
-          round.facts.ageMonths,
-          inForce.roundRules.actNow,
-        )}
-      />
+      <ActNowPanel standing={standing} also={lieDown} />
+      {/* A reading that was not low itself, after one that was. */}
+      {isToLie && lieDown.length === 0 ? <p>{words.sentence('postures.toLieDown')}</p> : null}
+      {isRepeated(round, reading, standing) ? <p>{words.sentence('pressure.repeated')}</p> : null}
       <AskPanel round={round} standing={standing} />
       <AskUpright round={round} reading={reading} />
       <Flags flags={value.flags} isAnnounced />
@@ -91,15 +95,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       </div>
       <Next
         round={round}
-        isToLie={
-          draft.pressure.place?.posture === 'stand' &&
-          reading.place.posture === 'stand' &&
-          isToLieDown(
-            readingsSoFar(draft, { ...round, program }),
-            round.facts.ageMonths,
-            inForce.roundRules.actNow,
-          )
-        }
+        isToLie={isToLie}
         standing={standing}
         person={person}
         gapSeconds={inForce.roundRules.readings.gapSeconds}
@@ -148,6 +144,16 @@ function rangesText({ systolicRange, diastolicRange }: RunContent['value'], word
     return [words.sentence('pressure.rangeOf', { text: words.sentence(`pressure.${part}`), low, high })];
   });
   return parts.length === 0 ? null : `${parts.join(', ')}.`;
+}
+
+/** Whether the last reading is the repeat of one that nobody waited after: the alert beside it asks for no further one. */
+function isRepeated({ draft, ...under }: Round, reading: DraftRun, { nextPressure }: RoundStanding): boolean {
+  const [before, last] = draft.pressure.values.slice(-2);
+  if (reading !== last || before === undefined) return false;
+  return (
+    nextPressure?.why.some(({ code }) => code === 'again-at-once') !== true &&
+    isNextAtOnce(draft, before, under)
+  );
 }
 
 /** Why another reading is asked for: under the number, where the buttons at the foot do not cover it. */
@@ -208,14 +214,30 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
   const isOpen =
     open !== null && (open.actNow.length > 0 || open.ask.features.length > 0 || open.ask.pregnancy);
   const isLow = lowBeforeStanding(standing).length > 0;
-  const isHeld = isToLie || (nextPressure?.step === 'standing' && isLow);
   // Very low or unwell: what is asked of whoever measures is this, and now.
   const isAtOnce = nextPressure?.why.some(({ code }) => code === 'again-at-once') === true;
+  const isHeld = !isAtOnce && (isToLie || (nextPressure?.step === 'standing' && isLow));
   // Then that alone stays under the thumb, and hides as little as it can of what is to be read.
-  const isNow = isAtOnce && !isHeld && (open?.ask.features.length ?? 0) === 0 && open?.ask.pregnancy !== true;
+  const isNow = isAtOnce && (open?.ask.features.length ?? 0) === 0 && open?.ask.pregnancy !== true;
   const toReview = (look: string) => (
     <Link href={isReading ? `/people/${person}/round` : nextHref(person, step)} className={`button${look}`}>
       {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
+    </Link>
+  );
+  const stop = (look: string) => (
+    <Link
+      href={`/people/${person}/round`}
+      className={`button${look}`}
+      onClick={() =>
+        round.change((draft) =>
+          withStandingStopped(
+            draft,
+            postureLaidDown(roundFactsIn(draft, round.facts), round.inForce.roundRules),
+          ),
+        )
+      }
+    >
+      {words.sentence('pressure.stopStanding')}
     </Link>
   );
   return (
@@ -250,26 +272,9 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
         </button>
       </div>
       <p className="soft small measure-says">{words.sentence('postures.wantStandingSays', STANDING_ASKS)}</p>
-      {isNow ? <div className="buttons buttons-middle">{toReview('')}</div> : null}
+      {isNow ? <div className="buttons buttons-middle">{isToLie ? stop('') : toReview('')}</div> : null}
       <div className={isOpen && !isNow ? 'next-steps next-steps-last' : 'next-steps'}>
-        {isToLie ? (
-          <Link
-            href={`/people/${person}/round`}
-            className="button button-first button-large"
-            onClick={() =>
-              round.change((draft) =>
-                withStandingStopped(
-                  draft,
-                  postureLaidDown(roundFactsIn(draft, round.facts), round.inForce.roundRules),
-                ),
-              )
-            }
-          >
-            {words.sentence('pressure.stopStanding')}
-          </Link>
-        ) : isHeld ? (
-          toReview(' button-first button-large')
-        ) : null}
+        {isHeld ? (isToLie ? stop : toReview)(' button-first button-large') : null}
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <>
             {isAtOnce ? null : <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />}
@@ -294,7 +299,9 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
         ) : null}
         {isHeld || isNow
           ? null
-          : toReview(isReading || isOpen ? ' button-large' : ' button-first button-large')}
+          : isToLie
+            ? stop(' button-large')
+            : toReview(isReading || isOpen ? ' button-large' : ' button-first button-large')}
       </div>
     </>
   );

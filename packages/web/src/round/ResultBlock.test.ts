@@ -22,6 +22,23 @@ function categoryLine(systolic: string, more: object = {}): string {
   return line?.text ?? '';
 }
 
+// Bedside handbook 3.15: beside a low pressure nobody is told to let the arm rest and take another sitting.
+test('an average that is not there says of a low pressure that there were too few, and asks for none', () => {
+  const needs = [{ code: 'more-readings', figures: { readings: 1, needs: 2 } }];
+  const pressure = {
+    ...{ systolic: null, diastolic: null, used: [], flags: [], needs },
+    why: [{ code: 'too-few', figures: { readings: 1, needs: 2 } }],
+  };
+  const none = { meanPressureMmHg: null, pulsePressureMmHg: null, earlyWarning: null, category: null };
+  const codes = (actNow: readonly object[]) =>
+    resultLines(
+      { ...none, pressure, arms: null, standing: null, scores: [], rechecks: [], actNow } as never,
+      words,
+    )[0]?.flags.map(({ code }) => code);
+  expect(codes([])).toEqual(['more-readings']);
+  expect(codes([{ condition: 'very-low-pressure' }])).toEqual(['too-few']);
+});
+
 // Royal College of Physicians 2017: a systolic of 92 scores 2, one of 118 none.
 test('beside a low pressure a category says that it speaks of high ones alone', () => {
   expect(categoryLine('92')).toMatch(/“Normal”.* A category speaks of high pressure alone/);

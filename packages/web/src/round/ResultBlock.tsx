@@ -3,6 +3,7 @@ import {
   type Flag,
   isLowForScore,
   NO_ROUND_NOTES,
+  needsBeside,
   type RoundNotes,
   recheckFlag,
   standingBeside,
@@ -87,7 +88,7 @@ export function resultLines(
   const { pressure, category, earlyWarning, arms, standing, rechecks } = value;
   const mmHgKey = pressure?.systolic == null ? 'result.mmHgOfLast' : 'result.mmHg';
   return [
-    ...(pressure === null ? [] : [averageLine(pressure, category, words)]),
+    ...(pressure === null ? [] : [averageLine(pressure, value, words)]),
     ...(category === null
       ? []
       : [
@@ -154,11 +155,12 @@ export function resultLines(
 
 function averageLine(
   pressure: NonNullable<RoundValueKept['pressure']>,
-  category: RoundValueKept['category'],
+  value: RoundValueKept,
   words: Words,
 ): ResultLine {
   const name = words.sentence('result.average');
-  const { systolic, diastolic, used, rule, isGeneral, needs, flags, why } = pressure;
+  const { systolic, diastolic, used, rule, isGeneral, flags, why } = pressure;
+  const needs = needsBeside({ ...value, needs: pressure.needs });
   if (systolic === null || diastolic === null)
     return {
       name,
@@ -166,7 +168,7 @@ function averageLine(
       flags: [...saidOnce(why, needs), ...needs, ...flags],
       isPlain: false,
     };
-  const shown = category?.shown ?? null;
+  const shown = value.category?.shown ?? null;
   const numbers = `${shown?.systolic ?? words.say.number(systolic)}/${shown?.diastolic ?? words.say.number(diastolic)}`;
   const by = words.sentence(isGeneral ? 'result.byGeneral' : 'result.by', {
     text: words.title('readings', rule),

@@ -75,19 +75,30 @@ type BarProps = {
   readonly person: string;
 };
 
-/** Both ways on, in sight however much there is to read: what comes next, as long as not all is taken, and signing. */
+/**
+ * Both ways on, in sight however much there is to read: what comes next, as long as not all is taken, and signing. What is asked
+ * for at once comes before signing.
+ */
 export function SignBar({ signing, standing, person }: BarProps) {
   const { words } = useApp();
-  const { step } = standing.next;
+  const { step, why } = standing.next;
+  const isAtOnce = why.some(({ code }) => code === 'again-at-once');
   return (
     <div className={signing.isAsking ? 'next-steps next-steps-last sign-bar' : 'next-steps sign-bar'}>
       <SignerName agent={signing.signer.agent} />
       {step === 'review' ? null : (
-        <Link href={nextHref(person, step)} className="button button-large">
+        <Link
+          href={nextHref(person, step)}
+          className={`button${isAtOnce ? ' button-first' : ''} button-large`}
+        >
           {words.sentence('review.goOnWith', { text: words.title('step', step) })}
         </Link>
       )}
-      <button type="submit" form={signing.form} className="button button-first button-large">
+      <button
+        type="submit"
+        form={signing.form}
+        className={`button${isAtOnce ? '' : ' button-first'} button-large`}
+      >
         {words.sentence('review.sign')}
       </button>
     </div>

@@ -137,6 +137,7 @@ export const pressure = {
   wantStanding: 'Also lying and standing',
   sameArmFirst: (f: { text: string }) =>
     `First once more where it is: ${f.text}. The other arm comes after it.`,
+  repeated: 'This was the repeat: stay with the person, and call by your local protocol.',
   againAt: (f: { text: string }) => `It is taken there: ${f.text}.`,
   oneMore: 'One more reading',
   placeIs: (f: { side: string; site: string; posture: string }) => `${f.side} ${f.site}, ${f.posture}`,

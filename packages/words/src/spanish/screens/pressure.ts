@@ -132,6 +132,7 @@ export const pressure: Reworded<typeof english> = {
   wantOtherArm: 'También el otro brazo',
   wantStanding: 'También en decúbito y de pie',
   sameArmFirst: (f) => `Primero otra vez donde está: ${f.text}. El otro brazo viene después.`,
+  repeated: 'Esta era la repetición: quédese con la persona y avise según su protocolo local.',
   againAt: (f) => `Se toma allí: ${f.text}.`,
   oneMore: 'Una lectura más',
   placeIs: (f) => `${f.side} ${f.site}, ${f.posture}`,

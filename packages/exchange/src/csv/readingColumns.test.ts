@@ -133,7 +133,7 @@ describe('the same table read', () => {
       const { reported, takenBack } = read(text);
       for (const bring of [
         (by: Bringing) => reportedEntries(reported, by).placed,
-        (by: Bringing) => takenBackEntries(takenBack, by),
+        (by: Bringing) => takenBackEntries(takenBack, by).placed,
       ]) {
         const placed = bring({ ...BY, entries });
         entries = [...entries, ...placed.map(({ frame }) => frame as unknown as StoredEntry)];
@@ -150,6 +150,7 @@ describe('the same table read', () => {
     writtenAt: '2026-11-25T10:00:00Z',
     hash: (text: string) => createHash('sha256').update(text).digest('hex'),
     changedText: 'changed at the source',
+    againText: 'said again at the source',
   } as const;
   type Reading = { readonly at: { readonly at: string } };
   const week = homeWeek(1).frame.content as { readings: Reading[] };
@@ -267,6 +268,81 @@ describe('the same table read', () => {
     );
     const { placed, older } = reportedEntries(read(was).reported, { ...BY, entries });
     expect([placed, older]).toEqual([[], 1]);
+  });
+
+  // The first reading of H1 is 152/94 (out-of-office handbook 19).
+  test.each([
+    ['put right and put back', 158, 152],
+    ['put right twice', 158, 149],
+    ['kept as it was and put right', 152, 158],
+    ['kept as it was and taken out', 152, null],
+    ['put right and taken out', 158, null],
+    ['taken out and put back', null, 152],
+    ['taken out and put back as another', null, 158],
+    ['taken out and left out', null, null],
+  ])(
+    'three tables of a week in which a reading was %s: the newest stands, whichever comes when',
+    (_, then, last) => {
+      const [first, ...others] = week.readings;
+      const weekWith = (systolic: number | null) =>
+        systolic === null ? others : [{ ...first, systolic } as never, ...others];
+      const all = [
+        homeWeek(1),
+        weekOf(5, weekWith(then), amending(1)),
+        weekOf(6, weekWith(last), amending(5)),
+      ];
+      const [one, two, three] = [1, 2, 3].map((many) => tableOf(...all.slice(0, many))) as [
+        string,
+        string,
+        string,
+      ];
+      const systolicOf = (entries: readonly StoredEntry[]) =>
+        entries
+          .filter(({ measuredAt }) => Date.parse(measuredAt.at) === Date.parse(first?.at.at ?? ''))
+          .flatMap(({ content }) => (content as { value: { systolic?: number } }).value.systolic ?? []);
+      for (const order of [
+        [one, two, three],
+        [one, three, two],
+        [two, one, three],
+        [two, three, one],
+        [three, one, two],
+        [three, two, one],
+      ]) {
+        const standing = standingAfter(...order);
+        expect(standing).toHaveLength(last === null ? 54 : 56);
+        expect(systolicOf(standing)).toEqual(last === null ? [] : [last]);
+      }
+    },
+  );
+
+  test('that takes back what a newer one has counts it as left, as it is', () => {
+    const was = tableOf(homeWeek(1));
+    const out = tableOf(homeWeek(1), weekOf(5, week.readings.slice(1), amending(1)));
+    const back = tableOf(
+      homeWeek(1),
+      weekOf(5, week.readings.slice(1), amending(1)),
+      weekOf(6, week.readings, amending(5)),
+    );
+    const entries = reportedEntries(read(back).reported, { ...BY, entries: [] }).placed.map(
+      ({ frame }) => frame as unknown as StoredEntry,
+    );
+    expect(takenBackEntries(read(out).takenBack, { ...BY, entries })).toEqual({ placed: [], older: 2 });
+    expect(reportedEntries(read(was).reported, { ...BY, entries })).toEqual({
+      placed: [],
+      already: 56,
+      older: 0,
+    });
+  });
+
+  test('that changes nothing keeps when it was said in one entry, not in one for each reading', () => {
+    const was = read(tableOf(homeWeek(1))).reported;
+    const signedAnew = read(tableOf(homeWeek(1), weekOf(5, week.readings, amending(1)))).reported;
+    const entries = reportedEntries(was, { ...BY, entries: [] }).placed.map(
+      ({ frame }) => frame as unknown as StoredEntry,
+    );
+    const { placed, already } = reportedEntries(signedAnew, { ...BY, entries });
+    expect([placed.length, already]).toEqual([1, 55]);
+    expect(placed[0]?.frame.amends).toEqual({ entry: entries[0]?.id, reason: 'other', text: BY.againText });
   });
 
   test('of a contested week that was brought by place each of the two stands as it did', () => {

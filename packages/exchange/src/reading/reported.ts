@@ -1,7 +1,6 @@
 import { canonicalJson, type Refusal } from '@evenfall/clinical';
 import { type EntryFrame, KINDS, type ReportedContent, type Stamp, type StoredEntry } from '@evenfall/record';
-import { PlacedNames } from './placedNames.js';
-import { SaidLater } from './saidLater.js';
+import { type Kept, KeptSayings, keptOf, saidAtOf, saidOf } from './keptSayings.js';
 
 /** A value of a file from elsewhere, before it is an entry: what was said, when it was measured, and where it stood in the file. */
 export type Reported = {
@@ -32,61 +31,109 @@ export type Bringing = {
   readonly entries: readonly StoredEntry[];
   /** What an amendment says of a value that its source changed. */
   readonly changedText: string;
+  /** The same of one that its source said again as it was. */
+  readonly againText: string;
 };
 
 /** An entry to keep, with the place in the file that it came from. */
 export type Placed = { readonly at: string; readonly frame: EntryFrame };
 
+/** Entries to keep of a file, and how many of its values are left: as they are here, and as a later saying has them. */
+export type Bring = { readonly placed: readonly Placed[]; readonly already: number; readonly older: number };
+
 /**
  * Entries for values from elsewhere. An id is made from what was said, so that a file that is brought twice adds
  * nothing; what the source says anew under a name that is known here, of the same instant or as a correction, amends
- * what it said before.
- *
- * @returns those that are not kept yet, how many are, and how many are left as a later saying has them
+ * what it said before. What it said last stands, in whatever order files come: a saying that changes nothing is kept too
+ * where it alone tells when that was (of a series one is enough), and what was said earlier changes nothing.
  */
-export function reportedEntries(
-  read: readonly Reported[],
-  by: Bringing,
-): { readonly placed: readonly Placed[]; readonly already: number; readonly older: number } {
+export function reportedEntries(read: readonly Reported[], by: Bringing): Bring {
   const known = new Set(by.entries.map(({ id }) => id));
-  const standing = renamed(standingIn(by.entries), read);
+  const sayings = new KeptSayings(by.entries, read);
   const placed: Placed[] = [];
-  const saidLater = new SaidLater(by.entries);
+  const keep = (one: Reported, id: string, amends: Kept | undefined, text = by.changedText) => {
+    const entry = amends === undefined ? null : ({ entry: amends.id, reason: 'other', text } as const);
+    const frame = frameOf(by, id, 'reported', one.content, one.measuredAt, entry, placed.length);
+    placed.push({ at: one.at, frame });
+    known.add(id);
+    const kept = keptOf(id, one);
+    if (one.content.source.id !== null) sayings.put(kept, Date.parse(one.measuredAt.at), amends?.id ?? null);
+    return kept;
+  };
+  const mark = (one: Reported, kept: Pick<Kept, 'id'>, id: string) => {
+    placed.push(markOf(one, by, kept.id, id, placed.length));
+    known.add(id);
+    if (one.content.source.id !== null)
+      sayings.put({ ...keptOf(id, one), takenBack: 'there' }, Date.parse(one.measuredAt.at), kept.id);
+  };
+  const saidAgain: { readonly one: Reported; readonly kept: Kept }[] = [];
   let already = 0;
   let older = 0;
   for (const one of read) {
-    const { content, measuredAt, at } = one;
-    const before = content.source.id === null ? undefined : standing.get(nameOf(content));
-    const isSaid = before !== undefined && saysTheSame(before, one);
-    const plain = idOf(one, by, '');
-    const isOlder = !isSaid && saidLater.than(one);
-    if (isOlder && !known.has(plain)) {
-      older += 1;
+    const kept = one.content.source.id === null ? undefined : sayings.of(one);
+    const isSaid = kept?.said === saidOf(one);
+    const isAsKept = isSaid && (kept.takenBack === 'here' || (kept.takenBack !== null) === one.isInError);
+    if (sayings.isLaterThan(one)) {
+      if (isAsKept) already += 1;
+      else older += 1;
       continue;
     }
-    const mark = known.has(plain) && !isSaid && !isOlder ? markUndone(one, by, known) : null;
-    const id = isSaid ? before.id : mark === null ? plain : idOf(one, by, `again ${timesSaid(one)}`);
-    if (known.has(id)) already += 1;
-    else {
-      const entry = mark ?? (before !== undefined && isChange(before, one) ? before.id : null);
-      const amends = entry === null ? null : ({ entry, reason: 'other', text: by.changedText } as const);
-      placed.push({ at, frame: frameOf(by, id, 'reported', content, measuredAt, amends, placed.length) });
-      known.add(id);
-      standing.set(nameOf(content), namedOf(id, one));
+    if (isAsKept) {
+      already += 1;
+      if (kept.takenBack !== 'here') saidAgain.push({ one, kept });
+      continue;
     }
-    const isMarked = !isSaid && marksOf(one, by).some((past) => known.has(past));
+    // What somebody here marked as wrong stays so: another value of its source stands beside it.
+    const before = kept?.takenBack === 'here' ? undefined : kept;
+    const plain = idOf(one, by, '');
+    if (kept !== undefined && isSaidAfter(one, kept)) {
+      const value = keep(
+        one,
+        known.has(plain) ? idOf(one, by, againText(one)) : plain,
+        before,
+        isSaid ? by.againText : by.changedText,
+      );
+      if (one.isInError) mark(one, value, idOf(one, by, errorText(one)));
+      continue;
+    }
+    const stands = before?.takenBack === null ? before : undefined;
+    const saysStanding = isSaid && stands !== undefined;
+    const undone = known.has(plain) && !saysStanding ? markUndone(one, by, known) : null;
+    const fresh = undone === null ? plain : idOf(one, by, `again ${timesSaid(one)}`);
+    const id = saysStanding ? stands.id : fresh;
+    if (!known.has(id)) keep(one, id, undone === null ? stands : keptOf(undone, one));
+    else if (saysStanding || one.isInError || kept === undefined) already += 1;
+    else older += 1;
+    const isMarked = !saysStanding && marksOf(one, by).some((past) => known.has(past));
     const error = idOf(one, by, markText(timesSaid(one)));
-    if (one.isInError && !isMarked && !known.has(error)) {
-      const amends = { entry: id, reason: 'other', text: by.changedText } as const;
-      const said = { note: null };
-      placed.push({
-        at,
-        frame: frameOf(by, error, 'entered-in-error', said, measuredAt, amends, placed.length),
-      });
-      known.add(error);
-    }
+    if (one.isInError && !isMarked && !known.has(error)) mark(one, { id }, error);
+  }
+  const places = new Set(placed.map(({ at }) => at));
+  for (const one of read) if (places.has(one.at)) sayings.sayOfSeries(one);
+  for (const { one, kept } of saidAgain) {
+    const id = idOf(one, by, againText(one));
+    if (!sayings.lacksTimeOf(one, kept) || known.has(id)) continue;
+    already -= 1;
+    const value = keep(one, id, kept, by.againText);
+    sayings.sayOfSeries(one);
+    if (one.isInError) mark(one, value, idOf(one, by, errorText(one)));
   }
   return { placed, already, older };
+}
+
+/** Whether a source said a value after what is kept of it; false where either does not tell. */
+function isSaidAfter(one: Reported, kept: Kept): boolean {
+  const saidAtMs = saidAtOf(one.content);
+  return saidAtMs !== null && kept.saidAtMs !== null && saidAtMs > kept.saidAtMs;
+}
+
+/** What tells a saying, or a mark of error, from the one of another time. */
+function againText({ content }: Reported): string {
+  return `again at ${saidAtOf(content)}`;
+}
+
+function errorText({ content }: Reported): string {
+  return `in error at ${saidAtOf(content)}`;
 }
 
 /**
@@ -115,35 +162,35 @@ function markText(times: number): string {
 
 /**
  * Marks of error for what a source said before and says no more: of what is kept as it was said, and still stands. What
- * was never brought, and what has been changed since, is left as it is.
+ * was never brought, and what has been changed since, is left as it is; so is what was said later, which is counted.
  */
-export function takenBackEntries(read: readonly Reported[], by: Bringing): readonly Placed[] {
-  const standing = standingIn(by.entries);
+export function takenBackEntries(read: readonly Reported[], by: Bringing): Omit<Bring, 'already'> {
+  const sayings = new KeptSayings(by.entries, read);
   const known = new Set(by.entries.map(({ id }) => id));
   const placed: Placed[] = [];
+  let older = 0;
   for (const one of read) {
-    const { content, measuredAt, at } = one;
-    const before = content.source.id === null ? undefined : standing.get(nameOf(content));
-    if (before === undefined || !saysTheSame(before, one) || isOlder(before, one, by)) continue;
-    const mark = idOf(one, by, markText(timesSaid(one)));
-    if (known.has(mark)) continue;
-    const amends = { entry: before.id, reason: 'other', text: by.changedText } as const;
-    standing.delete(nameOf(content));
-    placed.push({
-      at,
-      frame: frameOf(by, mark, 'entered-in-error', { note: null }, measuredAt, amends, placed.length),
-    });
+    const kept = one.content.source.id === null ? undefined : sayings.of(one);
+    if (kept === undefined || kept.takenBack !== null || kept.said !== saidOf(one)) continue;
+    const isTold = one.content.saidAt !== null && kept.saidAtMs !== null;
+    if (sayings.isLaterThan(one) || (!isTold && isOlder(kept, one, by))) {
+      older += 1;
+      continue;
+    }
+    const id = idOf(one, by, isTold ? errorText(one) : markText(timesSaid(one)));
+    if (known.has(id)) continue;
+    known.add(id);
+    placed.push(markOf(one, by, kept.id, id, placed.length));
+    sayings.put({ ...kept, id, takenBack: 'there' }, Date.parse(one.measuredAt.at), kept.id);
   }
-  return placed;
+  return { placed, older };
 }
 
 /**
- * Whether a file takes back what a newer one says: what stands again after more sayings than it has, or what its source
- * had amended where the file knows of the first saying alone. Where both say when they were said, that tells.
+ * Whether a file that does not tell when it was said takes back what a newer one says: what stands again after more
+ * sayings than it has, or what its source had amended where the file knows of the first saying alone.
  */
-function isOlder({ id, isAmended, saidAtMs }: Named, one: Reported, by: Bringing): boolean {
-  const saidAt = one.content.saidAt;
-  if (saidAt !== null && saidAtMs !== null) return saidAtMs > Date.parse(saidAt);
+function isOlder({ id, isAmended }: Kept, one: Reported, by: Bringing): boolean {
   const again = Array.from({ length: timesSaid(one) }, (_, at) => idOf(one, by, `again ${at + 1}`));
   if (again.includes(id)) return false;
   const marks = new Set(marksOf(one, by));
@@ -154,85 +201,10 @@ function isOlder({ id, isAmended, saidAtMs }: Named, one: Reported, by: Bringing
   );
 }
 
-/** What stands under each name of a source. */
-function standingIn(entries: readonly StoredEntry[]): Map<string, Named> {
-  const replaced = new Set(entries.flatMap(({ amends }) => (amends === null ? [] : [amends.entry])));
-  const standing = new Map<string, Named>();
-  const names = new PlacedNames();
-  for (const { kind, content, id, measuredAt } of entries) {
-    if (kind !== 'reported' || content.source.id === null) continue;
-    const name = names.of(content, Date.parse(measuredAt.at));
-    const isByPlace = name !== nameOf(content);
-    if (!replaced.has(id)) standing.set(name, { ...namedOf(id, { content, measuredAt }), isByPlace });
-  }
-  return standing;
-}
-
-/**
- * The same, but that a reading which was brought by its place has the name under which the file says just that: of a week
- * that is contested two entries gave one place, and the name of its instant alone may be the other one's. Where both say
- * the same at other places, what an earlier program brought twice stays twice: nothing kept tells it from two readings.
- */
-function renamed(standing: ReadonlyMap<string, Named>, read: readonly Reported[]): Map<string, Named> {
-  const names = new Map(standing);
-  const said = new Map(read.map((one) => [nameOf(one.content), saidOf(one)]));
-  const astray = [...standing].filter(
-    ([name, { isByPlace, said: was }]) => isByPlace && said.get(name) !== was,
-  );
-  for (const one of astray.length === 0 ? [] : read) {
-    const name = nameOf(one.content);
-    if (names.get(name)?.said === saidOf(one)) continue;
-    const found = astray.find(
-      ([was, named]) =>
-        named.said === saidOf(one) && (name.startsWith(`${was}/`) || was.startsWith(`${name}/`)),
-    );
-    if (found === undefined) continue;
-    names.delete(found[0]);
-    names.set(name, found[1]);
-  }
-  return names;
-}
-
-/** A value that stands under a name of its source. */
-type Named = {
-  readonly id: string;
-  readonly of: string;
-  readonly atMs: number;
-  readonly said: string;
-  readonly isAmended: boolean;
-  /** When the source said it; null where nobody knows. */
-  readonly saidAtMs: number | null;
-  /** It was brought by its place in a series, and not by its instant. */
-  readonly isByPlace?: boolean;
-};
-
-function namedOf(id: string, one: Pick<Reported, 'content' | 'measuredAt'>): Named {
-  const { value, status, saidAt } = one.content;
-  const atMs = Date.parse(one.measuredAt.at);
-  const saidAtMs = saidAt === null ? null : Date.parse(saidAt);
-  return { id, of: value.of, atMs, said: saidOf(one), isAmended: status === 'amended', saidAtMs };
-}
-
-function saidOf({ content: { value, until }, measuredAt }: Pick<Reported, 'content' | 'measuredAt'>): string {
-  return canonicalJson({ value, until, at: Date.parse(measuredAt.at) });
-}
-
-function saysTheSame(before: Named, one: Reported): boolean {
-  return before.said === saidOf(one);
-}
-
-/**
- * Whether a source says anew what it said before: of the same sign, and of the same instant or as a correction. Some
- * sources give one name (that of an order) to several measurements: those stand beside each other.
- */
-function isChange(before: Named, { content, measuredAt }: Reported): boolean {
-  if (before.of !== content.value.of) return false;
-  const isCorrection = content.status === 'amended' || content.status === 'corrected';
-  return isCorrection || before.atMs === Date.parse(measuredAt.at);
-}
-
-function nameOf({ source }: ReportedContent): string {
-  return `${source.format} ${source.id}`;
+function markOf(one: Reported, by: Bringing, entry: string, id: string, sequence: number): Placed {
+  const amends = { entry, reason: 'other', text: by.changedText } as const;
+  const frame = frameOf(by, id, 'entered-in-error', { note: null }, one.measuredAt, amends, sequence);
+  return { at: one.at, frame };
 }
 
 function frameOf(

@@ -62,7 +62,10 @@ export const firstReportedContent = z.object(said).strict();
 export const reportedContent = z
   .object({
     ...said,
-    /** When its source recorded or issued this saying of it; null where the file does not tell. Of two, the later wins, whichever comes first. */
+    /**
+     * When its source recorded or issued this saying of it, of a reading in a table when anything of its series was said
+     * last; null where the file does not tell. Of two, the later wins, whichever comes first.
+     */
     saidAt: instant.nullable(),
     /** How long the person had stood, or lain, at a pressure; null where the source does not say. */
     uprightMinutes: z.number().min(0).max(SCORE_FIGURES.longestStandingMinutes.value).nullable(),

@@ -344,13 +344,14 @@ async function bringReported(
     hash,
     entries: found.entries,
     changedText: wordsFor('en').sentence('exchanged.changedAtSource'),
+    againText: wordsFor('en').sentence('exchanged.saidAgainAtSource'),
   };
   const { placed, already, older } = reportedEntries(reported, bringing);
   const changedText = wordsFor('en').sentence('exchanged.takenOutAtSource');
   const back = takenBackEntries(takenBack, { ...bringing, changedText });
-  const bringable = [...placed, ...back].map((one) => ({ ...one, recordedAt: null }));
+  const bringable = [...placed, ...back.placed].map((one) => ({ ...one, recordedAt: null }));
   const brought = await takeWhatStands(world.db, where.site, bringable, world.program, world.now());
-  return { ...brought, already: brought.already + already, older };
+  return { ...brought, already: brought.already + already, older: older + back.older };
 }
 
 /** The program as who brings files, made when it first does. */

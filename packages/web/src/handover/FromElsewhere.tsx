@@ -40,7 +40,7 @@ type RowProps = {
 function Row({ value, person, agents }: RowProps) {
   const { words } = useApp();
   const { current, story } = value;
-  const replaced = story.filter((entry) => entry.kind === 'reported' && !current.includes(entry));
+  const replaced = saidOtherwise(story, current);
   const marks = story.filter(({ kind }) => kind === 'entered-in-error');
   return (
     <li className="fact-row">
@@ -72,6 +72,18 @@ function Row({ value, person, agents }: RowProps) {
       ))}
     </li>
   );
+}
+
+/** What its source said before, each once: what it said again as it was is no change to show. */
+function saidOtherwise(story: readonly StoredEntry[], current: readonly StoredEntry[]): StoredEntry[] {
+  const what = (entry: StoredEntry) =>
+    entry.kind === 'reported' ? JSON.stringify([entry.content.value, Date.parse(entry.measuredAt.at)]) : '';
+  const said = new Set(current.map(what));
+  return story.filter((entry) => {
+    if (entry.kind !== 'reported' || said.has(what(entry))) return false;
+    said.add(what(entry));
+    return true;
+  });
 }
 
 /** One value as it was said, with all that its source says of it. */

@@ -75,4 +75,5 @@ export const exchanged = {
   dayMean: 'Mean of blood pressure by day',
   nightMean: 'Mean of blood pressure by night',
   changedAtSource: 'changed where it came from',
+  saidAgainAtSource: 'said again where it came from',
 } as const;

@@ -65,4 +65,5 @@ export const exchanged: Reworded<typeof english> = {
   dayMean: 'Media de la presión arterial de día',
   nightMean: 'Media de la presión arterial de noche',
   changedAtSource: 'cambiado en su origen',
+  saidAgainAtSource: 'dicho de nuevo en su origen',
 };

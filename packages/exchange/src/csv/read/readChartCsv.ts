@@ -137,13 +137,14 @@ function counted(
   const withTimes = (row: FromRow): FromRow => ({ ...row, timesSaid: entries.get(said(row))?.size ?? 1 });
   const standing = new Set(reported.map(({ content }) => content.source.id));
   const newest = newestOfSeries([...replaced, ...reported]);
-  // Taken back is as new as whatever the table says last of that series.
+  // All that a table says of a series is as new as whatever it says last of it.
   const asOfNow = (row: FromRow): FromRow => {
+    if (row.series === null) return row;
     const saidAt = newest.get(row.series) ?? null;
     return { ...row, content: { ...row.content, saidAt } };
   };
   return {
-    reported: reported.map(withTimes),
+    reported: reported.map((row) => asOfNow(withTimes(row))),
     takenBack: replaced
       .filter(({ content }) => !standing.has(content.source.id))
       .map((row) => asOfNow(withTimes(row))),

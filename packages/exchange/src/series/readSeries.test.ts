@@ -252,6 +252,26 @@ describe('a reading of a recorder that was started by hand', () => {
     },
   );
 
+  test.each(['by hand', 'Manual', 'Manual (1 = yes)', 'a mano', 'started by hand'])(
+    'a column that asks it, %s, is answered by yes, no and a mark',
+    (heading) => {
+      const found = marked(heading, 'yes', '1', 'x', '*', '0', 'no');
+      expect(found.marks).toEqual([true, true, true, true, false, false]);
+      expect(found.flags).toEqual([['marked-by-hand', 2, 3, 4, 5]]);
+    },
+  );
+
+  // Recorders number their modes: 1 is as often the clock.
+  test.each(['mode', 'modo', 'trigger', 'Messmodus', 'inicio'])(
+    'a number or a mark under %s is the name of a mode, and of the schedule',
+    (heading) => {
+      const found = marked(heading, '1', '2', '0', 'x', 'si', '+');
+      expect(found.marks).toEqual([null, null, null, null, null, null]);
+      expect(found.flags).toEqual([['start-not-understood', 2, 3, 4, 5, 6, 7]]);
+      expect(found.notes).toEqual(['1', '2', '0', 'x', 'si', '+']);
+    },
+  );
+
   test('a note says so where it says nothing else in that part', () => {
     const found = marked('note', 'manual', 'felt dizzy; started by hand', 'manual work', 'hand hurts', 'patient'); // biome-ignore format: one row
     expect(found.marks).toEqual([true, true, null, null, null]);

@@ -337,7 +337,7 @@ export class SeriesTable {
     if (this.kind === 'home') return { isByHand: null, asWritten: null };
     const { started, note } = this.places;
     const cell = started < 0 ? '' : (cells[started] ?? '');
-    const said = startedByHandOf(cell);
+    const said = startedByHandOf(cell, this.mapping.headings?.[started] ?? '');
     if (said === undefined) return { isByHand: null, asWritten: cell };
     if (said !== null) return { isByHand: said, asWritten: null };
     return { isByHand: note >= 0 && isNotedByHand(cells[note] ?? '') ? true : null, asWritten: null };

@@ -155,13 +155,25 @@ const BY_CLOCK = new Set(
     .map(plainWord),
 );
 
-/** What a cell says of who started a reading, true for by hand; null where it is blank, undefined where the words do not know it. */
-export function startedByHandOf(cell: string): boolean | null | undefined {
+/** Headings that ask whether a hand started the reading: under another, of a mode or a trigger, yes and a mark say nothing of it. */
+const ASKS_BY_HAND = new Set(
+  'started by hand|by hand|manual|manual reading|manual measurement|inicio manual|iniciada a mano|medicion manual|a mano|a la main|manuel|manuelle|manuale|manuell|von hand|handmatig|met de hand|يدوي|ידני'
+    .split('|')
+    .map(plainWord),
+);
+
+/**
+ * What a cell says of who started a reading, true for by hand; null where it is blank, undefined where the words do not
+ * know it: the number of a mode, too.
+ */
+export function startedByHandOf(cell: string, heading: string): boolean | null | undefined {
   if (cell === '' || NOTHING_MARKED.test(cell)) return null;
-  if (MARK.test(cell.replace(AS_PICTURE, ''))) return true;
   const word = plainWord(cell);
-  if (BY_HAND.has(word) || YES_ALONE.has(word)) return true;
-  return BY_CLOCK.has(word) || NO_ALONE.has(word) ? false : undefined;
+  if (BY_HAND.has(word)) return true;
+  if (BY_CLOCK.has(word)) return false;
+  if (!ASKS_BY_HAND.has(plainWord(heading.replace(/[([].*?[)\]]/g, ' ')))) return undefined;
+  if (MARK.test(cell.replace(AS_PICTURE, '')) || YES_ALONE.has(word)) return true;
+  return NO_ALONE.has(word) ? false : undefined;
 }
 
 /** Whether a note, or a part of it between commas, semicolons and full stops, says that a reading was started by hand and nothing else. */

@@ -14,10 +14,12 @@ import {
   EXERCISE_SCHEMA,
   type Exercise,
   GOOD_OBSERVER,
+  LEDGER_PARTS,
   NO_EVIDENCE,
   NOTHING_ENTERED,
   parseActions,
   replay,
+  WORTH_TELLING_MMHG,
   withReading,
   wrapsWhileUp,
 } from '@evenfall/practice';
@@ -161,7 +163,6 @@ function answerOf(exercise: Exercise, { words, version }: Context): Answer {
 
 /** So many of the parts of a difference are named, the largest. */
 const NAMED = 2;
-const LEAST_NAMED_MMHG = 1;
 
 /** Why the reading is not what was true in the minute about it: the largest parts of its ledger. */
 function offRows({ ledger }: ReturnType<typeof debrief>, words: Words): string[][] {
@@ -173,7 +174,7 @@ function offRows({ ledger }: ReturnType<typeof debrief>, words: Words): string[]
       ...one.technique.map(({ code, mmHg }) => ({ label: words.sentence(`debrief.effect-${code}`), mmHg })),
     ];
     const why = parts
-      .filter(({ mmHg }) => Math.abs(mmHg) >= LEAST_NAMED_MMHG)
+      .filter(({ mmHg }) => Math.abs(mmHg) >= WORTH_TELLING_MMHG)
       .sort((a, b) => Math.abs(b.mmHg) - Math.abs(a.mmHg))
       .slice(0, NAMED)
       .map(({ label, mmHg }) => words.sentence('commandLine.offPart', { part: label, mmHg }));
@@ -183,17 +184,6 @@ function offRows({ ledger }: ReturnType<typeof debrief>, words: Words): string[]
   });
   return said.map((text, i) => [i === 0 ? words.sentence('commandLine.off') : '', text]);
 }
-
-const LEDGER_PARTS = [
-  'physiology',
-  'sampling',
-  'misheard',
-  'imagined',
-  'lag',
-  'gauge',
-  'digit',
-  'unsplit',
-] as const;
 
 function linesOf(found: ReturnType<typeof debrief>, { seconds }: Exercise, words: Words): string[] {
   const { truth, reading, fall } = found;

@@ -1,5 +1,6 @@
 import type { Conduct } from './conduct.js';
 import type { Cost, Costs } from './cost.js';
+import { WORTH_TELLING_MMHG } from './worthTelling.js';
 
 /** The one change that would do most; null: nothing was done wrong, as far as can be told. */
 export type OneThing =
@@ -7,11 +8,9 @@ export type OneThing =
   | { readonly kind: 'conduct'; readonly conduct: Conduct }
   | null;
 
-/** A fault that moved a number by less than this comes after what was left out or overdone, mmHg: half a mark of the gauge. */
-const WORTH_TELLING_MMHG = 1;
-
 /**
- * The one thing to do differently: a sign that was not told, else the dearest fault, else what was left out or overdone. That
+ * The one thing to do differently: a sign that was not told, else the dearest fault that is worth telling, else what was left out or
+ * overdone. That
  * a muffling was not written comes before a last sound taken instead of it.
  * Source: assessment handbook 14 (one thing to change).
  */

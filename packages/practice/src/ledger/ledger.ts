@@ -29,6 +29,18 @@ export type Ledger = {
   readonly unsplit: number;
 };
 
+/** The parts of a ledger besides technique, in the order in which the error came about; technique comes after the first. */
+export const LEDGER_PARTS = [
+  'physiology',
+  'sampling',
+  'misheard',
+  'imagined',
+  'lag',
+  'gauge',
+  'digit',
+  'unsplit',
+] as const satisfies readonly (keyof Ledger)[];
+
 /** The way of one number, mmHg: each step beside the one before is a line of the ledger. */
 export type Way = {
   readonly longRun: number;
@@ -70,6 +82,5 @@ export function ledgerOf(way: Way): Ledger {
 /** The sum of the parts: the error again, but for the last bits of the numbers. */
 export function sumOfLedger(ledger: Ledger): number {
   const technique = ledger.technique.reduce((sum, { mmHg }) => sum + mmHg, 0);
-  const { physiology, sampling, misheard, imagined, lag, gauge, digit, unsplit } = ledger;
-  return physiology + technique + sampling + misheard + imagined + lag + gauge + digit + unsplit;
+  return LEDGER_PARTS.reduce((sum, part) => sum + ledger[part], technique);
 }

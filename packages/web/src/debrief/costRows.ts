@@ -1,4 +1,4 @@
-import type { Cost, Debrief } from '@evenfall/practice';
+import { type Cost, type Debrief, WORTH_TELLING_MMHG } from '@evenfall/practice';
 
 type Both = { readonly systolic: number | null; readonly diastolic: number | null };
 
@@ -54,9 +54,6 @@ export function movedBack(
   };
   return { systolic: back('systolic'), diastolic: back('diastolic') };
 }
-
-/** Half a mark of the gauge: less is not told. */
-const WORTH_TELLING_MMHG = 1;
 
 function tenth(mmHg: number | null): number | null {
   return mmHg === null ? null : Math.round(mmHg * TENTHS) / TENTHS;

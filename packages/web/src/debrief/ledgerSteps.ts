@@ -1,11 +1,11 @@
-import type { Ledger } from '@evenfall/practice';
+import { LEDGER_PARTS, type Ledger } from '@evenfall/practice';
 import type { LedgerStep } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 
-const PARTS = ['physiology', 'sampling', 'misheard', 'imagined', 'lag', 'gauge', 'digit', 'unsplit'] as const;
+type Part = (typeof LEDGER_PARTS)[number];
 
 /** Parts that are told only where there is something to tell. */
-const ONLY_IF_ANY: readonly (typeof PARTS)[number][] = ['misheard', 'imagined', 'unsplit'];
+const ONLY_IF_ANY: readonly Part[] = ['misheard', 'imagined', 'unsplit'];
 
 /**
  * The lines of a ledger in the order in which the error came about, named; what technique did comes after the body. To a tenth of a
@@ -36,13 +36,13 @@ function tenth(mmHg: number): number {
 
 function exactSteps(ledger: Ledger, words: Words, isBegunLow: boolean): LedgerStep[] {
   const isTimed = ledger.unsplit === 0;
-  const part = (name: (typeof PARTS)[number]): LedgerStep[] => {
+  const part = (name: Part): LedgerStep[] => {
     const mmHg = ledger[name];
     const isLeftOut = mmHg === 0 && (ONLY_IF_ANY.includes(name) || !isTimed);
     const says = name === 'sampling' && isBegunLow ? 'sampling-low' : name;
     return isLeftOut ? [] : [{ key: name, label: words.sentence(`debrief.part-${says}`), mmHg }];
   };
-  const [physiology, ...others] = PARTS;
+  const [physiology, ...others] = LEDGER_PARTS;
   return [
     ...part(physiology),
     ...ledger.technique.map(({ code, mmHg }) => ({

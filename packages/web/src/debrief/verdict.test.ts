@@ -1,6 +1,6 @@
 import { bladderFor, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
 import { type Debrief, debrief, demonstrate, GOOD_OBSERVER, resultRows } from '@evenfall/practice';
-import { wordsFor } from '@evenfall/words';
+import { loadWords, wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
 import { chanceTexts, flagText, partsTexts, verdictText } from './verdict.js';
 
@@ -49,13 +49,66 @@ test('who read right what was to be heard is told so, and what was not prepared 
   expect(found.accepted.systolic).toBe(false);
   expect(partsTexts(found, words)[0]).toMatch(
     new RegExp(
-      `^The systolic you read right: ${systolic?.asTheyWere} .* too high: prepared, ${systolic?.had}`,
+      `^The systolic you read right: ${systolic?.asTheyWere} .* too high: prepared by the book, ${systolic?.had}`,
     ),
   );
   const lucky = { ...found, entered: { ...found.entered, systolic: systolic?.had ?? 0 } };
   const accepted = { ...lucky, accepted: { ...found.accepted, systolic: true } };
   expect(partsTexts(accepted, words)[0]).toContain('near by luck');
   expect(partsTexts(of('quiet-morning', 1), words)).toEqual([]);
+});
+
+// The larger part of an error of 5 with no more than 4 of it allowed.
+describe('what was not read right, or not by the person alone', () => {
+  const scenario = scenarioOf('quiet-morning') as Scenario;
+  const instrument = { ...SOUND_INSTRUMENT, zeroOffsetMmHg: 12, bladder: bladderFor(scenario.armCm) };
+  const found = debrief(demonstrate(GOOD_OBSERVER, scenario, 1, PROPER, instrument));
+  const parted = (ofReading: number, ofPreparing: number, withinMmHg: number): Debrief => {
+    const had = found.had.systolic?.mmHg ?? 0;
+    const asTheyWere = had + ofPreparing;
+    return {
+      ...found,
+      asTheyWere: { systolic: asTheyWere, muffled: null, diastolic: null },
+      entered: { ...found.entered, systolic: asTheyWere + ofReading },
+      accepted: { ...found.accepted, systolic: false, withinMmHg },
+    };
+  };
+
+  test.each([
+    [4, 1],
+    [-4, -1],
+    [3, 3],
+  ])('%i of hand and ear beside %i of preparing is told as both', (ofReading, ofPreparing) => {
+    const [text] = partsTexts(parted(ofReading, ofPreparing, 4), words);
+    expect(text).toMatch(/^Of the systolic, .* of hand, ear and eye, and .* of what was not prepared/);
+    expect(partsTexts(parted(ofPreparing - Math.sign(ofPreparing), 9, 4), words)[0]).toContain('read right');
+  });
+
+  test('a gauge off its zero is no person that was not prepared, in either language', async () => {
+    expect(found.costs.costs.map(({ code }) => code)).toContain('gauge-off');
+    expect(partsTexts(found, words)[0]).toMatch(/^The systolic you read right: .* What was not prepared/);
+    const [spanish] = partsTexts(found, await loadWords('es'));
+    expect(spanish).toMatch(/^La sistólica la leyó bien: .* Lo que no se preparó/);
+    expect(spanish).not.toMatch(/persona|preparada /);
+  });
+
+  test('a muffling stands in the middle of its sentence', async () => {
+    const { systolic, diastolic } = parted(1, 9, 4).accepted;
+    const one: Debrief = {
+      ...found,
+      isByMuffled: true,
+      had: { ...found.had, muffled: { mmHg: 70, lowMmHg: 68, highMmHg: 72 } },
+      asTheyWere: { systolic: null, muffled: 82, diastolic: null },
+      entered: { ...found.entered, muffled: 82 },
+      accepted: { systolic, diastolic: diastolic === null ? null : false, withinMmHg: 4 },
+    };
+    expect(partsTexts(one, words)[0]).toMatch(
+      /^The diastolic where the sounds became muffled you read right:/,
+    );
+    expect(partsTexts(one, await loadWords('es'))[0]).toMatch(
+      /^La diastólica en la que se apagaron los ruidos la leyó bien:/,
+    );
+  });
 });
 
 // docs/conventions.md section 6: where sounds go on to nothing, the muffling stands for the diastolic.

@@ -1,5 +1,4 @@
-import type { Judged } from '@evenfall/practice';
-import { resultRows, wasLookedUp } from '@evenfall/practice';
+import { type Judged, resultRows, WORTH_TELLING_MMHG, wasLookedUp } from '@evenfall/practice';
 import type { Words } from '@evenfall/words';
 
 /** Whether a reading is accepted, in a sentence. */
@@ -28,29 +27,28 @@ export function partsTexts(judged: Judged, words: Words): string[] {
   const { withinMmHg } = judged.accepted;
   return resultRows(judged).flatMap(({ of, isMuffled, had, asTheyWere, parts, isAccepted }) => {
     if (parts === null || had === null || asTheyWere === null) return [];
-    const part = words.sentence(isMuffled ? 'debrief.muffledRow' : `debrief.${of}`);
-    const isReadRight = Math.abs(parts.ofReading) <= withinMmHg;
+    const part = words.sentence(isMuffled ? 'debrief.muffledPart' : `debrief.${of}`);
+    const [ofReading, ofPreparing] = [Math.abs(parts.ofReading), Math.abs(parts.ofPreparing)];
+    const isNear = ofReading <= withinMmHg;
     if (isAccepted === true)
-      return isReadRight ? [] : [words.sentence('debrief.cancelledSays', { part, ...parts })];
-    if (isReadRight)
+      return isNear ? [] : [words.sentence('debrief.cancelledSays', { part, ...parts })];
+    // Read right is said where preparing made the difference, not where hand and ear are as much of it.
+    if (isNear && ofPreparing > ofReading)
       return [
         words.sentence('debrief.readRightSays', { part, asTheyWere, had, ofPreparing: parts.ofPreparing }),
       ];
-    return Math.abs(parts.ofPreparing) < WORTH_TELLING_MMHG
+    return ofPreparing < WORTH_TELLING_MMHG
       ? []
       : [words.sentence('debrief.bothPartsSays', { part, ...parts })];
   });
 }
-
-/** Half a mark of the gauge: less is not told apart. */
-const WORTH_TELLING_MMHG = 1;
 
 /** What of a difference was nobody's doing, or only looked right, a sentence for each number where there is something to say. */
 export function chanceTexts(judged: Judged, words: Words): string[] {
   const { withinMmHg } = judged.accepted;
   return resultRows(judged).flatMap(({ of, isMuffled, written, had, truth, isAccepted }) => {
     if (had === null || written === null) return [];
-    const part = words.sentence(isMuffled ? 'debrief.muffledRow' : `debrief.${of}`);
+    const part = words.sentence(isMuffled ? 'debrief.muffledPart' : `debrief.${of}`);
     const off = had - truth;
     if (isAccepted === false && Math.abs(written - truth) <= withinMmHg)
       return [words.sentence('debrief.luckSays', { part, mmHg: had })];

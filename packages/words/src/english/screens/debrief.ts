@@ -119,7 +119,7 @@ export const debrief = {
   asTheyWereHint:
     'To be heard as they were: what the book’s hand, ear and eye would have written at that very moment with the person, the cuff, the gauge and the place as you left them.',
   readRightSays: (f: { part: string; asTheyWere: number; had: number; ofPreparing: number }, say: Say) =>
-    `The ${f.part} you read right: ${say.number(f.asTheyWere)} was to be heard as they were. That they were not prepared by the book made it ${say.number(Math.abs(f.ofPreparing))} mmHg too ${f.ofPreparing > 0 ? 'high' : 'low'}: prepared, ${say.number(f.had)} was to be had.`,
+    `The ${f.part} you read right: ${say.number(f.asTheyWere)} was to be heard as things were. What was not prepared made it ${say.number(Math.abs(f.ofPreparing))} mmHg too ${f.ofPreparing > 0 ? 'high' : 'low'}: prepared by the book, ${say.number(f.had)} was to be had.`,
   cancelledSays: (f: { part: string; ofReading: number; ofPreparing: number }, say: Say) =>
     `The ${f.part} lies near by luck: hand, ear and eye moved it by ${signed(f.ofReading, say, 0)} mmHg, what was not prepared by ${signed(f.ofPreparing, say, 0)}.`,
   bothPartsSays: (f: { part: string; ofReading: number; ofPreparing: number }, say: Say) =>
@@ -140,6 +140,7 @@ export const debrief = {
   heartRow: 'beats of the heart',
   deficitRow: 'beats that do not arrive',
   muffledRow: 'diastolic, where muffled',
+  muffledPart: 'diastolic where the sounds became muffled',
   muffledHint:
     'The sounds went on far below, so the diastolic is the number at which they became muffled. What each fault cost is worked out for that, too.',
   goneOnSays:

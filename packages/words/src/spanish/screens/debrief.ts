@@ -103,15 +103,15 @@ export const debrief: Reworded<typeof english> = {
   truth: 'Verdadero de media',
   had: 'Se podía obtener',
   error: 'Lo suyo menos eso',
-  asTheyWere: 'Se podía oír tal como estaba',
+  asTheyWere: 'Se podía oír tal como estaba todo',
   ofReading: 'Lo suyo menos eso: mano, oído y ojo',
-  hadPrepared: 'Se podía obtener, preparada según el manual',
-  ofPreparing: 'Tal como estaba menos eso: la preparación',
+  hadPrepared: 'Se podía obtener con todo preparado según el manual',
+  ofPreparing: 'Tal como estaba todo menos eso: la preparación',
   errorInAll: 'Lo suyo menos eso: las dos partes juntas',
   asTheyWereHint:
-    'Se podía oír tal como estaba: lo que habrían escrito en ese mismo momento la mano, el oído y el ojo del manual con la persona, el manguito, el manómetro y el lugar tal como usted los dejó.',
+    'Se podía oír tal como estaba todo: lo que habrían escrito en ese mismo momento la mano, el oído y el ojo del manual con la persona, el manguito, el manómetro y el lugar tal como usted los dejó.',
   readRightSays: (f, say) =>
-    `La ${f.part} la leyó bien: tal como estaba se podía oír ${say.number(f.asTheyWere)}. Que la persona no estuviera preparada según el manual la hizo ${say.number(Math.abs(f.ofPreparing))} mmHg demasiado ${f.ofPreparing > 0 ? 'alta' : 'baja'}: preparada, se podía obtener ${say.number(f.had)}.`,
+    `La ${f.part} la leyó bien: tal como estaba todo se podía oír ${say.number(f.asTheyWere)}. Lo que no se preparó la hizo ${say.number(Math.abs(f.ofPreparing))} mmHg demasiado ${f.ofPreparing > 0 ? 'alta' : 'baja'}: con todo preparado según el manual, se podía obtener ${say.number(f.had)}.`,
   cancelledSays: (f, say) =>
     `La ${f.part} queda cerca por suerte: mano, oído y ojo la movieron ${signed(f.ofReading, say, 0)} mmHg, lo que no se preparó ${signed(f.ofPreparing, say, 0)}.`,
   bothPartsSays: (f, say) =>
@@ -131,6 +131,7 @@ export const debrief: Reworded<typeof english> = {
   heartRow: 'latidos del corazón',
   deficitRow: 'latidos que no llegan',
   muffledRow: 'diastólica, al apagarse',
+  muffledPart: 'diastólica en la que se apagaron los ruidos',
   muffledHint:
     'Los ruidos siguieron mucho más abajo; por eso la diastólica es el número en el que se apagaron. También lo que costó cada falta se calcula para ese número.',
   goneOnSays:

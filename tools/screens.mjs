@@ -96,6 +96,7 @@ let exercise = null;
 const keepExercise = async () => {
   const { bladderFor, PROPER, SOUND_INSTRUMENT, scenarioOf } = await import('@evenfall/physiology');
   const { demonstrate, GOOD_OBSERVER } = await import('@evenfall/practice');
+  const { KINDS } = await import('@evenfall/record');
   const scenario = scenarioOf('quiet-morning');
   const instrument = { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) };
   const circumstances = { ...PROPER, isTalking: true, armBelowHeartCm: 10 };
@@ -103,7 +104,15 @@ const keepExercise = async () => {
   const { agents } = await (await fetch(at('/api/agents'))).json();
   const now = new Date().toISOString().replace(/\.\d+Z$/, '+00:00');
   const entry = {
-    ...{ id: v7(), frame: 1, book: 'simulated', kind: 'exercise', schema: 4, person: null, round: null },
+    ...{
+      id: v7(),
+      frame: 1,
+      book: 'simulated',
+      kind: 'exercise',
+      schema: KINDS.exercise.newest,
+      person: null,
+      round: null,
+    },
     ...{ session: null, agent: agents[0].id, role: 'observer', device: v7(), sequence: 1, amends: null },
     ...{ measuredAt: { at: now, zone: 'Europe/Lisbon', asEntered: null }, writtenAt: now },
     content: {

@@ -180,6 +180,7 @@ export type {
   AmbulatoryRuleName,
 } from './outOfOffice/ambulatoryResult.js';
 export { AMBULATORY_RULE, ambulatoryResult } from './outOfOffice/ambulatoryResult.js';
+export { ofSchedule } from './outOfOffice/ofSchedule.js';
 export type { AmbulatoryRules, Period, WholeMean } from './outOfOffice/ambulatoryRules.js';
 export { DEFAULT_AMBULATORY_RULES, PERIODS, WHOLE_MEANS } from './outOfOffice/ambulatoryRules.js';
 export type { ArtefactCode, EditingRule } from './outOfOffice/artefacts.js';

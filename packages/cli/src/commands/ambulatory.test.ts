@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { typed } from '../../testing/typed.js';
 
@@ -403,9 +404,26 @@ describe('what is read and what is refused', () => {
     expect(found.whole.arithmetic.systolic).toBe(140);
     expect(found.startedByHand).toEqual([3]);
     const lines = (await typed('ambulatory -', { input })).stdout;
-    expect(lines).toContain('2 of 3 that came are kept');
+    expect(lines).toContain(
+      '2 of 3 that came by the schedule and 1 started by hand are kept: 3 by day, 0 by night',
+    );
     expect(lines).toContain('started by hand, 1 used: counted as readings');
     expect(lines).toContain('Started by hand, outside the schedule (line 3).');
+  });
+
+  test('where a hand started every reading it is said that no share of a schedule is known, and no sentence counts none of none', async () => {
+    const rows = readFileSync(A1, 'utf8').trim().split('\n');
+    const input = rows.map((row, at) => `${row},${at === 0 ? 'mode' : 'manual'}`).join('\n');
+    const found = await answered('- --rules esh-2023', `${input}\n`);
+    expect([found.valid, found.counts.percent, found.why[0]?.code]).toEqual([
+      false,
+      null,
+      'schedule-not-known',
+    ]);
+    const lines = (await typed('ambulatory - --rules esh-2023', { input: `${input}\n` })).stdout;
+    expect(lines).toContain('started by hand are kept');
+    expect(lines).toContain('how much of the schedule came is not known');
+    expect(lines).not.toContain('0 of 0');
   });
 
   test('the stiffness index is given where it is asked for alone, and why not where it cannot be', async () => {

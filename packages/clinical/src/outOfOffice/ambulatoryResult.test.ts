@@ -388,6 +388,24 @@ test('readings started by hand count by day and by night, and in no percent of t
   expect(found.flags.map(({ code }) => code)).not.toContain('started-by-hand');
 });
 
+// Out-of-office handbook 5: by hand is no part of the schedule, so that no share of one is known.
+test('where a hand started every reading the share of the schedule is not known, which is said and never passes', () => {
+  const byHand = A1.map((one) => ({ ...one, startedByHand: true }));
+  const asked = { ...RULES, leastPercent: { comparison: '>=', limit: 70 } } as const;
+  const found = ambulatoryResult(byHand, known(DIARY, { scheduled: null }), asked);
+  expect(found.counts).toMatchObject({ scheduled: 0, kept: 40, byHand: 40, percent: null });
+  expect([found.valid, found.high, found.pattern]).toEqual([false, null, null]);
+  expect(found.why[0]).toEqual({ code: 'schedule-not-known', figures: { leastPercent: 70 } });
+  // A plan that is said is known: nothing of it came.
+  const planned = ambulatoryResult(byHand, known(DIARY, { scheduled: 40 }), asked);
+  expect(planned.why[0]).toEqual({ code: 'too-few-percent', figures: { percent: 0, leastPercent: 70 } });
+  const unasked = ambulatoryResult(byHand, known(DIARY, { scheduled: null }), {
+    ...RULES,
+    leastPercent: null,
+  });
+  expect(unasked.valid).toBe(true);
+});
+
 test('marks of sleep in the readings tell day from night where there is no time of bed', () => {
   const marked = A1.map((one) => ({ ...one, asleep: one.minuteOfDay >= 1380 || one.minuteOfDay < 420 }));
   const by = ambulatoryResult(marked, known({ by: 'asleep-marks' }), RULES);

@@ -43,6 +43,7 @@ export type AmbulatoryRuleName = typeof AMBULATORY_RULE | 'ambulatory-1';
 export type AmbulatoryReasonCode =
   | 'no-readings'
   | 'too-few-percent'
+  | 'schedule-not-known'
   | 'too-few-day'
   | 'too-few-night'
   | 'too-long-empty'
@@ -256,6 +257,9 @@ function shortOf(
   const why: Flag<AmbulatoryReasonCode>[] = [];
   const isShort = (value: number, limit: SidedLimit | null): limit is SidedLimit =>
     limit !== null && !passes(value, limit.comparison, limit.limit);
+  // Where every reading was started by hand, what the schedule came to is not known, and never passes for all of it.
+  if (percent === null && leastPercent !== null)
+    why.push({ code: 'schedule-not-known', figures: { leastPercent: leastPercent.limit } });
   if (percent !== null && isShort(percent, leastPercent)) {
     why.push({ code: 'too-few-percent', figures: { percent, leastPercent: leastPercent.limit } });
   }

@@ -2,6 +2,7 @@ import {
   combinedLoad,
   type DerivedSpread,
   derivedSpreads,
+  ofSchedule,
   periodCategories,
   periodCounts,
   periodOf,
@@ -28,13 +29,12 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
   const { result, dayNight } = input;
   const say = words.sentence;
   const { counts } = result;
-  const failed = result.edited.filter(({ code }) => code === 'failed').length;
   const quality = say('report.qualityRecording', {
     scheduled: counts.scheduled,
     isPlanSaid: counts.isPlanSaid,
     kept: counts.kept - counts.byHand,
-    edited: result.edited.length - failed,
-    failed,
+    ...ofSchedule(input.readings, result.edited),
+    byHandUsed: counts.byHand,
     percent: counts.percent,
   });
   const cautions = [

@@ -4,6 +4,7 @@ import {
   type DerivedSpreads,
   derivedSpreads,
   marksBeside,
+  ofSchedule,
   type PeriodCounts,
   type PeriodResult,
   periodCategories,
@@ -183,8 +184,6 @@ type QualityProps = Pick<AnsweredRecording, 'result' | 'readings' | 'dayNight'> 
 function Quality({ result, readings, dayNight, content }: QualityProps) {
   const { words } = useApp();
   const { scheduled, isPlanSaid, kept, byHand, day, night, percent } = result.counts;
-  const failed = result.edited.filter(({ code }) => code === 'failed').length;
-  const edited = result.edited.length - failed;
   const gap = result.longestGapHours;
   const notes = recordingNotes(readings, result.edited, dayNight, content.computedBy.preset);
   return (
@@ -195,8 +194,8 @@ function Quality({ result, readings, dayNight, content }: QualityProps) {
           scheduled,
           isPlanSaid,
           kept: kept - byHand,
-          edited,
-          failed,
+          ...ofSchedule(readings, result.edited),
+          byHandUsed: byHand,
           refused: content.refused.length,
           percent,
           day,

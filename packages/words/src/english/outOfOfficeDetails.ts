@@ -43,6 +43,8 @@ export const outOfOfficeDetails = {
     `Further than ${say.short(f.value('sds'), 2)} SD from the mean of its period: taken for an artefact.`,
   'too-few-percent': (f, say) =>
     `${say.short(f.value('percent'), 1)} % of the scheduled readings are kept, and this rule set asks for ${say.short(f.value('leastPercent'))} %: repeat the recording.`,
+  'schedule-not-known': (f, say) =>
+    `Every reading was started by hand: how much of the schedule came is not known, and this rule set asks for ${say.short(f.value('leastPercent'))} %. Say how many readings were planned.`,
   'too-few-day': (f, say) =>
     `${say.counted(f.value('readings'), READINGS)} by day, and this rule set asks for ${say.short(f.value('least'))}: repeat the recording.`,
   'too-few-night': (f, say) =>

@@ -128,10 +128,16 @@ export const reportLines = {
       edited: number;
       failed: number;
       percent: number | null;
+      byHand: number;
+      byHandUsed: number;
     },
     say: Say,
-  ) =>
-    `${say.short(f.scheduled)} ${f.isPlanSaid ? 'scheduled' : 'came (how many were scheduled was not said)'}, ${say.short(f.kept)} valid${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} edited, ${say.short(f.failed)} failed.`,
+  ) => {
+    const byHand = `${say.short(f.byHand)} started by hand, ${say.short(f.byHandUsed)} used`;
+    if (f.scheduled === 0 && f.byHand > 0) return `${byHand}, none by a schedule.`;
+    const came = `came${f.byHand === 0 ? '' : ' by the schedule'} (how many were scheduled was not said)`;
+    return `${say.short(f.scheduled)} ${f.isPlanSaid ? 'scheduled' : came}, ${say.short(f.kept)} valid${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} edited, ${say.short(f.failed)} failed${f.byHand === 0 ? '' : `; besides, ${byHand}`}.`;
+  },
   awakeAsleep: (f: { day: number; night: number; gap: number | null }, say: Say) =>
     `${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`,
   meansTable: 'Means, mmHg and per minute',

@@ -53,8 +53,19 @@ export const seriesLines = {
   moreLines: (f: { rows: number }, say: Say) => `${say.counted(f.rows, ROWS)} more`,
   used: (f: { used: number; rows: number; days: number }, say: Say) =>
     `${say.short(f.used)} of ${say.counted(f.rows, READINGS)} used, on ${say.counted(f.days, DAYS)}`,
-  kept: (f: { kept: number; scheduled: number; isPlanSaid: boolean; day: number; night: number }, say: Say) =>
-    `${say.short(f.kept)} of ${say.short(f.scheduled)} ${f.isPlanSaid ? 'scheduled' : 'that came'} are kept: ${say.short(f.day)} by day, ${say.short(f.night)} by night`,
+  kept: (
+    f: { kept: number; scheduled: number; isPlanSaid: boolean; byHand: number; day: number; night: number },
+    say: Say,
+  ) => {
+    const came = f.byHand === 0 ? 'that came' : 'that came by the schedule';
+    const planned = `${say.short(f.kept)} of ${say.short(f.scheduled)} ${f.isPlanSaid ? 'scheduled' : came}`;
+    const byHand = `${say.short(f.byHand)} started by hand`;
+    const parts = [
+      ...(f.scheduled === 0 && f.byHand > 0 ? [] : [planned]),
+      ...(f.byHand === 0 ? [] : [byHand]),
+    ];
+    return `${parts.join(' and ')} are kept: ${say.short(f.day)} by day, ${say.short(f.night)} by night`;
+  },
   byDiary: 'day and night by the diary',
   byClock: 'day and night by the clock alone',
   pressure: (f: { pressure: string; pulse: number | null }, say: Say) =>

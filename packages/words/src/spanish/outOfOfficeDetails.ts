@@ -48,6 +48,8 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
     `A más de ${say.short(f.value('sds'), 2)} DE de la media de su período: se toma por un artefacto.`,
   'too-few-percent': (f, say) =>
     `Se conserva el ${say.short(f.value('percent'), 1)} % de las lecturas programadas, y este conjunto de reglas pide el ${say.short(f.value('leastPercent'))} %: repita el registro.`,
+  'schedule-not-known': (f, say) =>
+    `Todas las lecturas son de inicio manual: no se sabe cuánto llegó de lo programado, y este conjunto de reglas pide el ${say.short(f.value('leastPercent'))} %. Diga cuántas lecturas se programaron.`,
   'too-few-day': (f, say) =>
     `${say.counted(f.value('readings'), READINGS)} de día, y este conjunto de reglas pide ${say.short(f.value('least'))}: repita el registro.`,
   'too-few-night': (f, say) =>

@@ -107,8 +107,12 @@ export const reportLines: Reworded<typeof lines> = {
     `${say.short(f.used)} de ${say.counted(f.all, READINGS)} usadas, en ${say.counted(f.days, DAYS)}; ${say.short(f.left)} excluidas, ${say.short(f.refused)} no se pudieron leer.`,
   enough: 'Suficiente para este conjunto de reglas.',
   notEnough: 'No es suficiente para este conjunto de reglas.',
-  qualityRecording: (f, say) =>
-    `${say.short(f.scheduled)} ${f.isPlanSaid ? 'programadas' : 'recibidas (no se dijo cuántas se programaron)'}, ${say.short(f.kept)} válidas${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} excluidas, ${say.short(f.failed)} fallidas.`,
+  qualityRecording: (f, say) => {
+    const byHand = `${say.short(f.byHand)} de inicio manual, ${say.short(f.byHandUsed)} en uso`;
+    if (f.scheduled === 0 && f.byHand > 0) return `${byHand}, ninguna programada.`;
+    const came = `recibidas${f.byHand === 0 ? '' : ' de lo programado'} (no se dijo cuántas se programaron)`;
+    return `${say.short(f.scheduled)} ${f.isPlanSaid ? 'programadas' : came}, ${say.short(f.kept)} válidas${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} excluidas, ${say.short(f.failed)} fallidas${f.byHand === 0 ? '' : `; además, ${byHand}`}.`;
+  },
   awakeAsleep: (f, say) =>
     `${say.short(f.day)} de día, ${say.short(f.night)} de noche${f.gap === null ? '' : `; intervalo más largo sin lectura ${say.short(f.gap)} h`}.`,
   meansTable: 'Medias, mmHg y por minuto',

@@ -59,8 +59,16 @@ export const seriesLines: Reworded<typeof lines> = {
   moreLines: (f, say) => `${say.counted(f.rows, ROWS)} más`,
   used: (f, say) =>
     `${say.short(f.used)} de ${say.counted(f.rows, READINGS)} en uso, en ${say.counted(f.days, DAYS)}`,
-  kept: (f, say) =>
-    `${say.short(f.kept)} de ${say.short(f.scheduled)} ${f.isPlanSaid ? 'programadas' : 'que llegaron'} se conservan: ${say.short(f.day)} de día, ${say.short(f.night)} de noche`,
+  kept: (f, say) => {
+    const came = f.byHand === 0 ? 'que llegaron' : 'que llegaron de lo programado';
+    const planned = `${say.short(f.kept)} de ${say.short(f.scheduled)} ${f.isPlanSaid ? 'programadas' : came}`;
+    const byHand = `${say.short(f.byHand)} de inicio manual`;
+    const parts = [
+      ...(f.scheduled === 0 && f.byHand > 0 ? [] : [planned]),
+      ...(f.byHand === 0 ? [] : [byHand]),
+    ];
+    return `${parts.join(' y ')} se conservan: ${say.short(f.day)} de día, ${say.short(f.night)} de noche`;
+  },
   byDiary: 'día y noche según el diario',
   byClock: 'día y noche solo según el reloj',
   pressure: (f, say) => (f.pulse === null ? f.pressure : `${f.pressure}, pulso ${say.short(f.pulse, 0)}`),

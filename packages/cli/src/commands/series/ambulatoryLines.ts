@@ -32,7 +32,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
     ruleRow('ambulatory', rules, protocol, words),
     [
       words.sentence('series.readings'),
-      `${words.sentence('series.kept', { kept: kept - byHand, scheduled, isPlanSaid, day, night })}; ${by}`,
+      `${words.sentence('series.kept', { kept: kept - byHand, scheduled, isPlanSaid, byHand, day, night })}; ${by}`,
     ],
     ...leftOutRows(editedOf(answered, words), words),
     ...result.why.map((flag) => [note, words.detail(flag)]),

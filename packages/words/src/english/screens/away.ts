@@ -274,10 +274,20 @@ export const away = {
       day: number;
       night: number;
       gap: number | null;
+      byHand: number;
+      byHandUsed: number;
     },
     say: Say,
-  ) =>
-    `${say.short(f.kept)} of ${say.short(f.scheduled)} ${f.isPlanSaid ? 'planned readings' : 'readings that came (how many were planned was not said)'} are used${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} edited out, ${say.short(f.failed)} failed${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} could not be read`}; ${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`,
+  ) => {
+    const came = `readings that came${f.byHand === 0 ? '' : ' by the schedule'} (how many were planned was not said)`;
+    const planned = `${say.short(f.kept)} of ${say.short(f.scheduled)} ${f.isPlanSaid ? 'planned readings' : came} are used${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} edited out, ${say.short(f.failed)} failed`;
+    const byHand = `${say.short(f.byHand)} started by hand, ${say.short(f.byHandUsed)} used`;
+    const parts =
+      f.scheduled === 0 && f.byHand > 0
+        ? [`${byHand}, none by a schedule`]
+        : [planned, ...(f.byHand === 0 ? [] : [`besides, ${byHand}`])];
+    return `${parts.join('; ')}${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} could not be read`}; ${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`;
+  },
   meanColumn: 'Mean',
   limitColumn: 'High from',
   sdColumn: 'SD',

@@ -245,8 +245,16 @@ export const away: Reworded<typeof english> = {
   over24: 'mmHg en 24 horas',
   valid: 'Bastan para guiarse por ellas.',
   notValid: 'No bastan para guiarse por ellas.',
-  quality: (f, say) =>
-    `${f.isPlanSaid ? 'De lo programado' : 'De lo que llegó, sin decir cuánto se programó'} (${say.counted(f.scheduled, READINGS)}) se usan ${say.short(f.kept)}${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} apartadas, ${say.short(f.failed)} fallidas${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} sin poder leerse`}; ${say.short(f.day)} de día, ${say.short(f.night)} de noche${f.gap === null ? '' : `; hueco más largo ${say.short(f.gap)} h`}.`,
+  quality: (f, say) => {
+    const came = `De lo que llegó${f.byHand === 0 ? '' : ' de lo programado'}, sin decir cuánto se programó`;
+    const planned = `${f.isPlanSaid ? 'De lo programado' : came} (${say.counted(f.scheduled, READINGS)}) se usan ${say.short(f.kept)}${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} apartadas, ${say.short(f.failed)} fallidas`;
+    const byHand = `${say.short(f.byHand)} de inicio manual, ${say.short(f.byHandUsed)} en uso`;
+    const parts =
+      f.scheduled === 0 && f.byHand > 0
+        ? [`${byHand}, ninguna programada`]
+        : [planned, ...(f.byHand === 0 ? [] : [`además, ${byHand}`])];
+    return `${parts.join('; ')}${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} sin poder leerse`}; ${say.short(f.day)} de día, ${say.short(f.night)} de noche${f.gap === null ? '' : `; hueco más largo ${say.short(f.gap)} h`}.`;
+  },
   meanColumn: 'Media',
   limitColumn: 'Alta desde',
   sdColumn: 'DE',

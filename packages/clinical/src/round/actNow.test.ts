@@ -219,6 +219,7 @@ describe('what is not known', () => {
     diastolic: fc.option(fc.integer({ min: 30, max: 140 })),
     ageMonths: fc.option(fc.integer({ min: 0, max: 1000 })),
     pregnant: fc.option(fc.boolean()),
+    isUnwellUpright: fc.option(fc.boolean()),
     weeksAfterBirth: fc.option(fc.integer({ min: 0, max: 12 })),
     pulsePerMinute: fc.option(fc.integer({ min: 0, max: 220 })),
     breathsPerMinute: fc.option(fc.integer({ min: 0, max: 60 })),
@@ -309,9 +310,9 @@ describe('where an alert comes from', () => {
     actNow({ ...NOTHING_KNOWN, ...known }, RULES, origins)[0];
 
   test('what was read in no source asks to be confirmed locally, and alerts all the same', () => {
-    // Bedside handbook 3.16: the features, pregnancy and the crisis of a child are from memory; 3.17 and 5.2 are not.
+    // Bedside handbook 3.16: the features, pregnancy and the crisis of a child are from memory, to lie down unwell is practice (3.14); 3.17 and 5.2 are not.
     const toConfirm = ACT_NOW_CONDITIONS.map(({ id }) => id).filter((id) =>
-      /^severe-|^child-crisis$|^child-high/.test(id),
+      /^severe-|^child-crisis$|^child-high|^unwell-upright$/.test(id),
     );
     const seen = new Map(
       [
@@ -322,6 +323,7 @@ describe('where an alert comes from', () => {
         { systolic: 115, ageMonths: 60, p95: P95, features: ['fit'] as const },
         { systolic: 60, ageMonths: 60 },
         { systolic: 80 },
+        { systolic: 112, isUnwellUpright: true },
         { pulsePerMinute: 30 },
         { pulsePerMinute: 50, ageMonths: 60 },
         { pulsePerMinute: 140 },

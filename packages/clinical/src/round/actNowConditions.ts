@@ -28,7 +28,7 @@ const SEVERE = 'bedside handbook 3.16';
 const SCORE = { source: SCORE_FIGURES.ewMostPoints.source, sure: SCORE_FIGURES.ewMostPoints.sure } as const;
 const PRESSURE = ['systolic', 'diastolic'] as const;
 
-/** Every condition, in the order in which it is told. Source: bedside handbook 1.7, 3.16, 3.17, 4.2, 4.3 and 5.2. */
+/** Every condition, in the order in which it is told. Source: bedside handbook 1.7, 3.14, 3.16, 3.17, 4.2, 4.3 and 5.2. */
 export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
   {
     id: 'unresponsive',
@@ -88,6 +88,13 @@ export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
     },
   },
   oneNumber('very-low-pressure', 'systolic', 'veryLowSystolic', isScoredAsAdult),
+  {
+    id: 'unwell-upright',
+    needs: [...PRESSURE, 'isUnwellUpright'],
+    limits: [],
+    own: { source: 'bedside handbook 3.14', sure: 'practice' },
+    holds: (known) => (known.isUnwellUpright === true ? pressureOf(known) : null),
+  },
   {
     id: 'early-warning-total-high',
     needs: ['earlyWarning'],

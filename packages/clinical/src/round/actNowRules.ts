@@ -23,6 +23,7 @@ export const ACT_NOW_IDS = [
   'child-high-with-feature',
   'child-hypotension',
   'very-low-pressure',
+  'unwell-upright',
   'early-warning-total-high',
   'early-warning-total-medium',
   'early-warning-single-part',

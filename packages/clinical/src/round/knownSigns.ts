@@ -33,6 +33,8 @@ export type KnownScore = {
 export type KnownSigns = KnownPressure & {
   readonly ageMonths: number | null;
   readonly pregnant: boolean | null;
+  /** Whether the person felt dizzy, faint or unwell on their feet at this pressure. */
+  readonly isUnwellUpright: boolean | null;
   /** Completed or part weeks since a birth; null if there was none or it is not known. */
   readonly weeksAfterBirth: number | null;
   readonly pulsePerMinute: number | null;
@@ -53,6 +55,7 @@ export const NOTHING_KNOWN: KnownSigns = {
   diastolic: null,
   ageMonths: null,
   pregnant: null,
+  isUnwellUpright: null,
   weeksAfterBirth: null,
   pulsePerMinute: null,
   breathsPerMinute: null,

@@ -31,13 +31,14 @@ import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
 import { isLowCondition, worstAlerts } from './worstAlerts.js';
 
 /** The version of what is made of a round, as kept beside it. */
-export const ROUND_RULE = 'round-3';
+export const ROUND_RULE = 'round-4';
 
 /**
  * Every version that can be made again, the oldest first. Since the second an alert names the worst reading of the round,
- * since the third a systolic on the feet is low by the limit of the person's age.
+ * since the third a systolic on the feet is low by the limit of the person's age, since the fourth somebody who felt unwell
+ * on their feet is an alert.
  */
-export const ROUND_RULES = ['round-1', 'round-2', ROUND_RULE] as const;
+export const ROUND_RULES = ['round-1', 'round-2', 'round-3', ROUND_RULE] as const;
 export type RoundRuleId = (typeof ROUND_RULES)[number];
 
 /** The pressure that a round goes by: the average of the protocol's rule, or why there is none. `used` are ids. */
@@ -102,7 +103,7 @@ export function roundResult(
   const shared = sharedSigns(input, score, limits);
   const isPregnancy = input.facts.isPregnant === true || isSoonAfterBirth(shared, rules.actNow);
   const category = categoryOfRound(pressure, input, isPregnancy, rules.category);
-  const each = knownEach(input.readings, shared);
+  const each = knownEach(input.readings, shared, isSince(rule, 'round-4'));
   const again = recheckOf(input, each, category, rules);
   return {
     pressure,
@@ -112,12 +113,16 @@ export function roundResult(
     pulsePressureMmHg: shows.pulsePressure ? pulsePressure(inputs).value : null,
     earlyWarning: shows.earlyWarning ? score : null,
     scores: roundScores(inputs, input.facts.ageMonths, shows),
-    standing: standingOf(input, rule === ROUND_RULE ? 'age' : 'adult'),
+    standing: standingOf(input, isSince(rule, 'round-3') ? 'age' : 'adult'),
     actNow: rule === 'round-1' ? firstAlertsOf(each, rules) : alertsOf(each, input.readings, rules),
     ask: askOf(each, input.facts, limits !== null, rules.actNow),
     recheckClass: again,
     rechecks: again === null ? [] : stillDue(recheckAfter(again, rules.recheck), input),
   };
+}
+
+function isSince(rule: RoundRuleId, since: RoundRuleId): boolean {
+  return ROUND_RULES.indexOf(rule) >= ROUND_RULES.indexOf(since);
 }
 
 const NO_PRESSURE = { systolic: null, diastolic: null } as const;
@@ -231,11 +236,14 @@ function withDoubt(score: EarlyWarning, isDoubtful: boolean): EarlyWarning {
   return { ...score, flags: [{ code: 'saturation-doubtful', figures: { points } }, ...score.flags] };
 }
 
+/** What is known of the person at every reading of the round. */
+type SharedSigns = Omit<KnownSigns, 'systolic' | 'diastolic' | 'isUnwellUpright'>;
+
 function sharedSigns(
   input: RoundInput,
   score: EarlyWarning | null,
   limits: LimitsOfChild | null,
-): Omit<KnownSigns, 'systolic' | 'diastolic'> {
+): SharedSigns {
   const { facts, oxygen } = input;
   return {
     ageMonths: facts.ageMonths,
@@ -255,29 +263,46 @@ function sharedSigns(
 /**
  * What is known at each reading, in order; once without a pressure where there is no reading. Of every site: where
  * both arms are barred there is no other pressure to alarm by, and a low one at the leg is lower still at the arm.
+ *
+ * @param isFeltUpright whether how somebody felt on their feet is an alert of its own
  */
 function knownEach(
   readings: readonly JudgedReading[],
-  shared: Omit<KnownSigns, 'systolic' | 'diastolic'>,
+  shared: SharedSigns,
+  isFeltUpright: boolean,
 ): readonly KnownSigns[] {
-  if (readings.length === 0) return [{ ...shared, ...NO_PRESSURE }];
-  return readings.map(({ systolic, diastolic }) => ({ ...shared, systolic, diastolic }));
+  if (readings.length === 0) return [{ ...shared, ...NO_PRESSURE, isUnwellUpright: null }];
+  return readings.map(({ systolic, diastolic, ...felt }) => ({
+    ...shared,
+    systolic,
+    diastolic,
+    isUnwellUpright: isFeltUpright ? isUnwellOnFeet(felt) : null,
+  }));
 }
 
-/** Each condition once, with the figures of the worst reading that met it; of a low one whether they felt unwell on their feet. */
+function isUnwellOnFeet({ posture, isUnwellUpright }: Pick<JudgedReading, 'posture' | 'isUnwellUpright'>) {
+  return posture === 'stand' && isUnwellUpright === true;
+}
+
+/**
+ * Each condition once, with the figures of the worst reading that met it; of a low one whether they felt unwell on their
+ * feet, which is then no second alert.
+ */
 function alertsOf(
   each: readonly KnownSigns[],
   readings: readonly JudgedReading[],
   { actNow: rules, actNowOrigins }: RoundRules,
 ): ActNowAlert[] {
-  const isUnwell = readings.some(
-    ({ posture, isUnwellUpright }) => posture === 'stand' && isUnwellUpright === true,
-  );
-  return worstAlerts(each.flatMap((known) => actNow(known, rules, actNowOrigins))).map((alert) =>
-    isUnwell && isLowCondition(alert.condition)
-      ? { ...alert, figures: { ...alert.figures, unwellUpright: 1 } }
-      : alert,
-  );
+  const isUnwell = readings.some(isUnwellOnFeet);
+  const alerts = worstAlerts(each.flatMap((known) => actNow(known, rules, actNowOrigins)));
+  const isSaid = alerts.some(({ condition }) => isLowCondition(condition));
+  return alerts
+    .filter(({ condition }) => !(isSaid && condition === 'unwell-upright'))
+    .map((alert) =>
+      isUnwell && isLowCondition(alert.condition)
+        ? { ...alert, figures: { ...alert.figures, unwellUpright: 1 } }
+        : alert,
+    );
 }
 
 /** Under the first version: each condition once, with the figures of the first reading that met it. */

@@ -49,6 +49,25 @@ describe('an alert names the worst reading that meets it', () => {
     ]);
   });
 
+  // Bedside handbook 3.14 (stop: faint, unsteady: lie down, chart, report) and 3.15 (do not wait).
+  test('somebody who felt unwell on their feet, at the lowest pressure there, whatever it was; not of old rules', () => {
+    const lying = { systolic: 140, diastolic: 80, posture: 'lie' } as const;
+    const stood = { systolic: 118, diastolic: 72, posture: 'stand', uprightMinutes: 1 } as const;
+    const fell = {
+      ...stood,
+      systolic: 112,
+      diastolic: 70,
+      uprightMinutes: 3,
+      isUnwellUpright: true,
+    } as const;
+    expect(figuresOf([lying, stood])).toEqual([]);
+    expect(figuresOf([lying, { ...stood, isUnwellUpright: false }])).toEqual([]);
+    expect(figuresOf([lying, { ...stood, isUnwellUpright: true }, fell])).toEqual([
+      ['unwell-upright', { systolic: 112, diastolic: 70 }],
+    ]);
+    for (const rule of ROUND_RULES.slice(0, 3)) expect(figuresOf([lying, fell], { rule })).toEqual([]);
+  });
+
   test('the highest of a severe one', () => {
     const severe = [
       { systolic: 182, diastolic: 100 },

@@ -4,6 +4,9 @@ import type { ActNowId } from './actNowRules.js';
 /** Of these the lowest systolic is the worst; of every other condition of a pressure the highest. */
 const LOW_CONDITIONS: readonly ActNowId[] = ['very-low-pressure', 'child-hypotension'];
 
+/** Of these the lowest is named: those of a low pressure, and how somebody felt on their feet. */
+const LOWEST_NAMED: readonly string[] = [...LOW_CONDITIONS, 'unwell-upright'];
+
 /** Whether a condition is one of a pressure that is too low. */
 export function isLowCondition(condition: string): boolean {
   return (LOW_CONDITIONS as readonly string[]).includes(condition);
@@ -28,7 +31,7 @@ export function worstAlerts<One extends Alert>(alerts: readonly One[]): One[] {
 }
 
 function isWorse({ condition, figures }: Alert, before: Alert): boolean {
-  const sign = isLowCondition(condition) ? -1 : 1;
+  const sign = LOWEST_NAMED.includes(condition) ? -1 : 1;
   for (const part of ['systolic', 'diastolic'] as const) {
     const [now, then] = [figures[part], before.figures[part]];
     if (now === undefined || then === undefined) {

@@ -91,6 +91,27 @@ describe('an act-now', () => {
     expect(projectLatest(severe).actNow).toBe(1);
   });
 
+  // Bedside handbook 3.14: faint or unsteady on the feet is charted and reported.
+  test('comes of somebody who felt unwell on their feet, and closes by name', () => {
+    const [run] = round(10, [112, 70], 0);
+    if (run.kind !== 'run') throw new Error('a reading');
+    const { evidence } = run.content;
+    const stood = (unwellUpright: boolean | null) => {
+      const place = { ...evidence.place, posture: 'stand' as const };
+      const circumstances = { ...evidence.circumstances, uprightMinutes: 1, unwellUpright };
+      const up = { ...run, content: { ...run.content, evidence: { ...evidence, place, circumstances } } };
+      const content = signingContent([{ sign: 'pressure', entries: [run.id] }], [up]);
+      return [
+        up,
+        kept(frame('round', content, { id: idOf(11), sequence: 11, schema: 3, round: idOf(110) }), 0),
+      ];
+    };
+    expect(conditions(stood(null))).toEqual([]);
+    expect(conditions(stood(false))).toEqual([]);
+    expect(conditions(stood(true))).toEqual(['unwell-upright']);
+    expect(conditions([...stood(true), closing(20, 10, ['unwell-upright'], 5)])).toEqual([]);
+  });
+
   test('is not closed by a later normal round, nor by one that closes it elsewhere', () => {
     const later = round(30, [118, 72], 60, PREGNANT);
     expect(conditions([...severe, ...later, closing(40, 30, ['severe-in-pregnancy'], 61)])).toEqual([

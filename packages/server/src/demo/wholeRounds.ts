@@ -156,6 +156,13 @@ export const WHOLE_ROUNDS: readonly InventedPerson[] = [
           on(typed(130, 80, 84), { ...ADULT, posture: 'stand', uprightMinutes: 3.2, unwellUpright: false }),
         ],
         exceptions: [],
+        closed: {
+          agent: 'doctor',
+          minutesLater: 6,
+          conditions: ['unwell-upright'],
+          toldWhom: 'Wren Halloran (invented)',
+          saidBack: 'stays with him until he is steady, and measures him lying again',
+        },
       },
     ],
   },

@@ -21,6 +21,7 @@ export function ActNowPanel({ standing, also = [] }: ActNowProps) {
   const { words } = useApp();
   const isClass = useBook().book === 'class';
   const alerts = standing.content.value?.actNow ?? [];
+  const isUnwellSaid = alerts.some(({ condition }) => condition === 'unwell-upright');
   if (alerts.length === 0)
     return also.length === 0 ? null : (
       <div className="act-now" role="alert">
@@ -40,7 +41,7 @@ export function ActNowPanel({ standing, also = [] }: ActNowProps) {
       <h2>{words.sentence('result.actNow')}</h2>
       <ul className="flags">
         {alerts.filter(isOfLow).map(item)}
-        {also.map((flag) => (
+        {(isUnwellSaid ? also.filter(({ code }) => code !== 'symptoms-on-standing') : also).map((flag) => (
           <li key={flag.code}>{words.detail(flag)}</li>
         ))}
         {alerts.filter((alert) => !isOfLow(alert)).map(item)}

@@ -39,6 +39,8 @@ export const actNowDetails = {
     `A systolic of ${say.beside(f.value('systolic'), f.value('lowSystolic'))} is under the low limit for this child (${say.limit(f.value('lowSystolic'))})${unwell(f)}: ${LOOK}, repeat by hand at once, and ${CALL}.`,
   'very-low-pressure': (f, say) =>
     `A systolic of ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} is very low (${say.limit(f.value('veryLowSystolic'))} or under)${unwell(f)}: ${LOOK}, repeat by hand at once, and call by your local protocol.`,
+  'unwell-upright': (f, say) =>
+    `The person felt dizzy, faint or unwell on their feet, at ${onFeet(f, say)}: lay the person down and stay, chart what was felt, and report it by your local protocol; for a faint, chest pain or whoever does not come round, ${CALL}.`,
   'early-warning-total-high': (f, say) =>
     `An early-warning score of ${points(f, say)} is high: ${CALL}, and watch the person without a break.`,
   'early-warning-total-medium': (f, say) =>
@@ -72,6 +74,13 @@ function pressure(f: Figures, say: Say): string {
   if (!f.has('diastolic')) return `A systolic of ${say.number(f.value('systolic'))}`;
   if (!f.has('systolic')) return `A diastolic of ${say.number(f.value('diastolic'))}`;
   return `${say.number(f.value('systolic'))}/${say.number(f.value('diastolic'))}`;
+}
+
+/** The pressure on the feet; by feel a systolic alone. */
+function onFeet(f: Figures, say: Say): string {
+  return f.has('diastolic')
+    ? `${say.number(f.value('systolic'))}/${say.number(f.value('diastolic'))}`
+    : `a systolic of ${say.number(f.value('systolic'))}`;
 }
 
 /** That somebody felt unwell on their feet, where a reading there says so. */

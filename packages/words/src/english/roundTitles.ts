@@ -70,6 +70,7 @@ export const roundTitles = {
     'child-hypotension': 'A child’s pressure too low',
     'severe-away': 'Severe pressure away from the clinic',
     'very-low-pressure': 'Very low pressure',
+    'unwell-upright': 'Unwell on their feet',
     'early-warning-total-high': 'Early-warning score high',
     'early-warning-total-medium': 'Early-warning score medium',
     'early-warning-single-part': 'One part of the early-warning score as bad as it can be',

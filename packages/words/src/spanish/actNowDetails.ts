@@ -36,6 +36,8 @@ export const actNowDetails: Reworded<typeof english> = {
     `Una sistólica de ${say.beside(f.value('systolic'), f.value('lowSystolic'))} está por debajo del límite bajo para esta edad (${say.limit(f.value('lowSystolic'))})${unwell(f)}: ${LOOK}, repita a mano enseguida y ${CALL}.`,
   'very-low-pressure': (f, say) =>
     `Una sistólica de ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} es muy baja (${say.limit(f.value('veryLowSystolic'))} o menos)${unwell(f)}: ${LOOK}, repita a mano enseguida y avise según su protocolo local.`,
+  'unwell-upright': (f, say) =>
+    `La persona notó mareo, desvanecimiento o malestar de pie, con ${onFeet(f, say)}: acuéstela y quédese con ella, registre lo que notó y comuníquelo según su protocolo local; si hay un desmayo, dolor en el pecho o no se recupera, ${CALL}.`,
   'early-warning-total-high': (f, say) =>
     `Una puntuación de alerta temprana de ${points(f, say)} es alta: ${CALL}, y vigile a la persona sin interrupción.`,
   'early-warning-total-medium': (f, say) =>
@@ -69,6 +71,13 @@ function pressure(f: Figures, say: Say): string {
   if (!f.has('diastolic')) return `Una sistólica de ${say.number(f.value('systolic'))}`;
   if (!f.has('systolic')) return `Una diastólica de ${say.number(f.value('diastolic'))}`;
   return `${say.number(f.value('systolic'))}/${say.number(f.value('diastolic'))}`;
+}
+
+/** As in `english/actNowDetails`. */
+function onFeet(f: Figures, say: Say): string {
+  return f.has('diastolic')
+    ? `${say.number(f.value('systolic'))}/${say.number(f.value('diastolic'))}`
+    : `una sistólica de ${say.number(f.value('systolic'))}`;
 }
 
 /** That somebody felt unwell on their feet, where a reading there says so. */

@@ -67,6 +67,7 @@ export const roundTitles: Reworded<typeof english> = {
     'child-hypotension': 'Presión demasiado baja en la infancia',
     'severe-away': 'Presión grave fuera de la consulta',
     'very-low-pressure': 'Presión muy baja',
+    'unwell-upright': 'Malestar al estar de pie',
     'early-warning-total-high': 'Puntuación de alerta temprana alta',
     'early-warning-total-medium': 'Puntuación de alerta temprana media',
     'early-warning-single-part': 'Una parte de la puntuación de alerta temprana en su peor valor',

@@ -73,9 +73,23 @@ test('a week is typed by the keys alone, and its page says what it comes to and 
     await expect(danger).toHaveCount(0);
   });
 
+  await test.step('a number that cannot be stops there, says so beside it, and shifts nothing', async () => {
+    await cell('Systolic', 7, 'Evening', 1).focus();
+    await page.keyboard.type('0928');
+    await expect(cell('Systolic', 7, 'Evening', 1)).toBeFocused();
+    await expect(cell('Diastolic', 7, 'Evening', 1)).toHaveValue('85');
+    await expect(page.getByRole('region', { name: /^Day 7, / }).getByRole('alert')).toContainText(
+      'Systolic: expected a number that does not begin with 0; came “0928”',
+    );
+    // A number that is half typed is none: nothing is made of it before it is left.
+    await cell('Systolic', 7, 'Evening', 1).fill('14');
+    await expect(page.getByRole('region', { name: /^Day 7, / }).getByRole('alert')).toHaveCount(0);
+    await cell('Systolic', 7, 'Evening', 1).fill('136');
+  });
+
   await test.step('what is no number is named at its cell and never averaged', async () => {
     await cell('Pulse', 7, 'Evening', 2).fill('7x');
-    await expect(page.getByText('Day 7, Evening, reading 2')).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Day 7, Evening, reading 2' })).toBeVisible();
     await expect(cell('Pulse', 7, 'Evening', 2)).toHaveAttribute('aria-invalid', 'true');
     await expectAccessible(page);
     await cell('Pulse', 7, 'Evening', 2).fill('74');

@@ -300,6 +300,19 @@ describe('cells', () => {
     expect(refused(found)).toEqual([[5, 'contradicts 3 diastolic']]);
   });
 
+  test('a number that begins with a 0 is a slip where a hand typed it, and padded where a program wrote it', () => {
+    const padded = `${HEAD}2025-03-03T07:30+00:00,092,076,070\n`;
+    expect(numbers(whole(padded))).toEqual([[92, 76, 70]]);
+    const typed = whole(padded, { isTyped: true });
+    expect(typed.readings).toEqual([]);
+    expect(refused(typed)[0]).toContain('not-a-number 2 systolic');
+    expect(typed.refused[0]?.problems.map(({ expected, got }) => [expected, got])).toEqual([
+      ['number-without-zero', '092'],
+      ['number-without-zero', '076'],
+      ['number-without-zero', '070'],
+    ]);
+  });
+
   test('a paste of words', () => {
     const paste = '2025-03-03 07:30 142/88 74 after coffee\n3 Mar 2025 7:30 pm 136 84 92\n2025-03-04 7.30 139/86\nno pressure at all\n2025-03-05 07:30'; // biome-ignore format: one text
     const found = whole(paste, { zone: 'UTC' });

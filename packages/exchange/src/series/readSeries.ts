@@ -25,7 +25,7 @@ import { zoneClock } from './zoneClock.js';
  * Source: docs/conventions.md sections 2 and 8; out-of-office handbook 20.
  */
 export function readSeries(given: string | Uint8Array, choices: SeriesChoices): ReadSeries {
-  const plain = plainSeries(given, choices);
+  const plain = choices.isTyped === true ? null : plainSeries(given, choices);
   if (plain === null)
     return readAnySeries(typeof given === 'string' ? given : new TextDecoder().decode(given), choices);
   const { readings, lines, headings, columns } = plain;
@@ -44,7 +44,7 @@ export function readAnySeries(text: string, choices: SeriesChoices): ReadSeries 
   const rows = headingAt === null ? records : records.slice(headingAt + 1);
   const lines = rows.map(({ line }) => line);
   const clock = choices.zone === null ? null : zoneClock(choices.zone);
-  const table = new SeriesTable(mapping, choices.kind);
+  const table = new SeriesTable(mapping, choices.kind, choices.isTyped);
   const times = rows.map(({ cells }) => table.timeOf(cells));
   const unit = choices.unit ?? namedUnit(mapping, rows);
   const questions = [

@@ -14,6 +14,8 @@ export type SeriesChoices = {
   readonly mapping: SeriesMapping | null;
   /** Somebody looked at the columns: nothing is asked about them. */
   readonly areColumnsSure: boolean;
+  /** Typed digit by digit, from paper: a number that begins with a 0 is a slip there and refused, while a program may pad one. */
+  readonly isTyped?: boolean;
 };
 
 export const NOTHING_SAID: Omit<SeriesChoices, 'kind'> = {

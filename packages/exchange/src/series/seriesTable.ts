@@ -55,10 +55,12 @@ export class SeriesTable {
   private readonly kind: SeriesChoices['kind'];
   private readonly places: Readonly<Record<SeriesColumn, number>>;
   private readonly width: number;
+  private readonly isTyped: boolean;
 
-  constructor(mapping: SeriesMapping, kind: SeriesChoices['kind']) {
+  constructor(mapping: SeriesMapping, kind: SeriesChoices['kind'], isTyped = false) {
     this.mapping = mapping;
     this.kind = kind;
+    this.isTyped = isTyped;
     this.width = mapping.columns.length;
     this.places = Object.fromEntries(
       SERIES_COLUMNS.map((role) => [role, mapping.columns.indexOf(role)]),
@@ -113,10 +115,15 @@ export class SeriesTable {
   private number(cells: readonly string[], at: number): number | null {
     const cell = at < 0 ? '' : (cells[at] ?? '');
     if (cell === '') return null;
-    const value = numberOf(cell);
+    const value = this.isSlip(cell) ? Number.NaN : numberOf(cell);
     if (!Number.isNaN(value)) return value;
     if (isNoNumber(cell) || (this.kind === 'ambulatory' && isErrorCode(cell))) return null;
     return value;
+  }
+
+  /** A number that was typed and begins with a 0. */
+  private isSlip(cell: string): boolean {
+    return this.isTyped && /^0\d/.test(cell);
   }
 
   /** Both numbers in one cell, in the column that is for it or wherever the pressure should be. */
@@ -278,7 +285,8 @@ export class SeriesTable {
       const at = places[role] >= 0 ? places[role] : (slashed?.at ?? -1);
       const got = cells[at] ?? null;
       if (Number.isNaN(value)) {
-        problems.push(this.problem(row, at, 'not-a-number', 'number-of-cell', got));
+        const expected = this.isSlip(got ?? '') ? 'number-without-zero' : 'number-of-cell';
+        problems.push(this.problem(row, at, 'not-a-number', expected, got));
         return null;
       }
       const converted = value * perUnit;

@@ -156,6 +156,8 @@ function ComesTo({
   ];
   const submit = async () => {
     setAsked(true);
+    // Some browsers leave the focus where it was: a number that was still being typed is looked at first.
+    if (state.isHalf) return state.setTyping(null);
     if (cannot.length > 0 || agent === null) return;
     const { id } = form.entry();
     const [standing] = joined?.amended.current ?? [];

@@ -4,7 +4,9 @@ import { useApp } from '../app/context.js';
 import { unbroken } from '../app/figuresText.js';
 import { lineField } from './intake.js';
 import { rowName } from './placeText.js';
+import { GRID_CELLS } from './typedCell.js';
 import type { IntakeState } from './useIntake.js';
+import { COLUMN_OF, cellField, type GridTable } from './weekGrid.js';
 
 /** Rows that could not be read, each with what was expected where and what came, to be mended where it stands. */
 export function RefusedLines({ state }: { readonly state: IntakeState }) {
@@ -17,7 +19,9 @@ export function RefusedLines({ state }: { readonly state: IntakeState }) {
   return (
     <section aria-label={words.sentence('away.refused')}>
       <h2>{words.sentence('away.refusedCount', { rows: read.refused.length })}</h2>
-      <p className="soft">{words.sentence('away.refusedHint')}</p>
+      <p className="soft">
+        {words.sentence(intake.table === null ? 'away.refusedHint' : 'away.refusedInGrid')}
+      </p>
       <ul className="away-refused">
         {read.refused.map((row) => (
           <Refused key={row.line} row={row} state={state} />
@@ -54,6 +58,17 @@ function Refused({ row, state }: { readonly row: RefusedRow; readonly state: Int
   const stands = form.text(lineField(line)) === '' ? (lines[line - 1] ?? '') : form.text(lineField(line));
   const [typed, setTyped] = useState(stands);
   const name = rowName(line, table, words);
+  // What is wrong with a row of the grid stands beside its cell.
+  if (table !== null) {
+    const column = problems[0]?.column ?? COLUMN_OF.systolic;
+    return (
+      <li>
+        <button type="button" className="button button-quiet" onClick={() => focusCell(table, line, column)}>
+          {name}
+        </button>
+      </li>
+    );
+  }
   return (
     <li>
       <p>
@@ -65,11 +80,7 @@ function Refused({ row, state }: { readonly row: RefusedRow; readonly state: Int
           const { column, field, got } = problem;
           return (
             <div key={`${field} ${problem.code}`}>
-              <dt>
-                {table === null
-                  ? words.sentence('away.inColumn', { text: field ?? '', column: column ?? 0 })
-                  : words.sentence(columnName(field ?? ''))}
-              </dt>
+              <dt>{words.sentence('away.inColumn', { text: field ?? '', column: column ?? 0 })}</dt>
               <dd>
                 {unbroken(
                   words.sentence('away.expectedCame', {
@@ -82,34 +93,34 @@ function Refused({ row, state }: { readonly row: RefusedRow; readonly state: Int
           );
         })}
       </dl>
-      {table === null ? (
-        <form
-          className="away-mend"
-          onSubmit={(event) => {
-            event.preventDefault();
-            form.set(lineField(line), typed);
-          }}
-        >
-          <label className="field">
-            <span className="label">{words.sentence('away.mend', { line })}</span>
-            <input
-              type="text"
-              autoComplete="off"
-              spellCheck={false}
-              value={typed}
-              onInput={({ currentTarget }) => setTyped(currentTarget.value)}
-            />
-          </label>
-          <button type="submit" className="button">
-            {words.sentence('away.readAgain', { line })}
-          </button>
-        </form>
-      ) : null}
+      <form
+        className="away-mend"
+        onSubmit={(event) => {
+          event.preventDefault();
+          form.set(lineField(line), typed);
+        }}
+      >
+        <label className="field">
+          <span className="label">{words.sentence('away.mend', { line })}</span>
+          <input
+            type="text"
+            autoComplete="off"
+            spellCheck={false}
+            value={typed}
+            onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+          />
+        </label>
+        <button type="submit" className="button">
+          {words.sentence('away.readAgain', { line })}
+        </button>
+      </form>
     </li>
   );
 }
 
-function columnName(field: string) {
-  const found = (['systolic', 'diastolic', 'pulse'] as const).find((one) => one === field);
-  return found === undefined ? 'away.column-time' : (`away.column-${found}` as const);
+/** Leads to the cell of the grid that a row was refused for. */
+function focusCell({ rowOfLine }: GridTable, line: number, column: number): void {
+  const row = rowOfLine.get(line);
+  const cell = GRID_CELLS.find((one) => COLUMN_OF[one] === column) ?? 'systolic';
+  if (row !== undefined) document.getElementById(cellField(row, cell).replaceAll(' ', '-'))?.focus();
 }

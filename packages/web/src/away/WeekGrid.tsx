@@ -1,12 +1,13 @@
 import { actFirstIn, completedYears, isChild, type RoundFacts } from '@evenfall/clinical';
 import { type ClipboardEvent, type KeyboardEvent, useRef } from 'react';
 import { useApp } from '../app/context.js';
+import { unbroken } from '../app/figuresText.js';
 import { dayText } from '../app/times.js';
 import { DayField } from '../facts/DayField.js';
 import { Field } from '../parts/Field.js';
 import { MOST_GRID_DAYS } from './intake.js';
 import { pressureText } from './readingText.js';
-import { afterKey, GRID_CELLS, type GridCell, readingsIn, type Typed } from './typedCell.js';
+import { afterKey, GRID_CELLS, type GridCell, isImpossible, readingsIn, type Typed } from './typedCell.js';
 import type { IntakeState } from './useIntake.js';
 import {
   COLUMN_OF,
@@ -17,6 +18,7 @@ import {
   type GridRow,
   sittingTime,
   timeField,
+  typedIn,
 } from './weekGrid.js';
 
 /** A week typed by keyboard alone: digits flow on, Enter and arrows move, a whole reading can be pasted anywhere. */
@@ -83,7 +85,9 @@ export function WeekGrid({ state, facts }: { readonly state: IntakeState; readon
     }
     const { text: kept, isFull } = afterKey(name, text);
     form.set(cellField(row, name), kept);
-    if (isFull) goOn(at, cell, 1);
+    if (!isFull) return;
+    // A number that cannot be is seen at once, and nothing that follows it lands in the wrong place.
+    if (!isImpossible(name, { ...typedIn(row, form.text), [name]: kept })) goOn(at, cell, 1);
   };
   const onPaste = (event: ClipboardEvent<HTMLInputElement>, at: number) => {
     const found = readingsIn(event.clipboardData.getData('text'));
@@ -223,11 +227,40 @@ function Sitting({ day, part, dayName, state, facts, onType, onKey, onPaste }: S
               onPaste={onPaste}
             />
           ))}
+          <Wrong row={row} state={state} />
           <Danger row={row} state={state} facts={facts} />
         </div>
       ))}
     </fieldset>
   );
+}
+
+/** What is wrong with a row, cell by cell, where it is typed. */
+function Wrong({ row, state: { intake, typing } }: Pick<SittingProps, 'state'> & { readonly row: GridRow }) {
+  const { words } = useApp();
+  const refused = intake.read?.refused.find(({ line }) => isSame(intake.table?.rowOfLine.get(line), row));
+  if (refused === undefined) return null;
+  return refused.problems.map((problem) => {
+    const cell = GRID_CELLS.find((one) => COLUMN_OF[one] === problem.column);
+    const { expected } = words.problem(problem);
+    const { got } = problem;
+    const came = got === null || got === '' ? words.sentence('bring.nothingCame') : `“${got}”`;
+    const isHere = typing !== null && isSame(typing.row, row) && typing.cell === cell;
+    return (
+      <p
+        key={`${problem.column} ${problem.code}`}
+        className="away-stopped"
+        role={isHere ? 'alert' : undefined}
+      >
+        {cell === undefined ? null : <strong>{words.sentence(`away.${cell}`)}: </strong>}
+        {unbroken(words.sentence('away.expectedCame', { expected: expected ?? '', came }))}
+      </p>
+    );
+  });
+}
+
+function isSame(one: GridRow | undefined, other: GridRow): boolean {
+  return one?.day === other.day && one.part === other.part && one.reading === other.reading;
 }
 
 /** That a reading which was just typed is dangerous, where one is typing; all of them stand together below as well. */
@@ -251,10 +284,7 @@ function Danger({
 
 /** The numbers of a row of the grid, whether or not it can be used; null while nothing of it is read. */
 function readingOf({ read, table }: IntakeState['intake'], row: GridRow) {
-  const isRow = (line: number | undefined) => {
-    const found = line === undefined ? undefined : table?.rowOfLine.get(line);
-    return found?.day === row.day && found.part === row.part && found.reading === row.reading;
-  };
+  const isRow = (line: number | undefined) => line !== undefined && isSame(table?.rowOfLine.get(line), row);
   return (
     read?.readings.find(({ index }) => isRow(read.lines[index - 1])) ??
     read?.refused.find(({ line }) => isRow(line)) ??
@@ -272,7 +302,7 @@ type CellProps = Pick<SittingProps, 'state' | 'onType' | 'onKey' | 'onPaste'> & 
 const PLACES = { systolic: '142', diastolic: '88', pulse: '74' } as const;
 
 function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste }: CellProps) {
-  const { form, intake } = state;
+  const { form, intake, setTyping } = state;
   return (
     <>
       {cell === 'diastolic' ? <span aria-hidden="true">/</span> : null}
@@ -281,6 +311,7 @@ function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste 
         inputMode="numeric"
         autoComplete="off"
         className="away-cell"
+        id={cellField(row, cell).replaceAll(' ', '-')}
         data-row={index}
         data-cell={k}
         aria-label={label}
@@ -290,7 +321,11 @@ function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste 
         onInput={({ currentTarget }) => onType(index, k, currentTarget.value)}
         onKeyDown={(event) => onKey(event, index, k)}
         onPaste={(event) => onPaste(event, index)}
-        onFocus={({ currentTarget }) => currentTarget.select()}
+        onFocus={({ currentTarget }) => {
+          setTyping({ row, cell });
+          currentTarget.select();
+        }}
+        onBlur={() => setTyping(null)}
       />
     </>
   );
@@ -299,10 +334,9 @@ function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste 
 /** Whether a cell is what a row of the grid was refused for. */
 function isRefused({ read, table }: IntakeState['intake'], row: GridRow, cell: GridCell): boolean {
   return (
-    read?.refused.some(({ line, problems }) => {
-      const refused = table?.rowOfLine.get(line);
-      const isRow = refused?.day === row.day && refused.part === row.part && refused.reading === row.reading;
-      return isRow && problems.some(({ column }) => column === COLUMN_OF[cell]);
-    }) ?? false
+    read?.refused.some(
+      ({ line, problems }) =>
+        isSame(table?.rowOfLine.get(line), row) && problems.some(({ column }) => column === COLUMN_OF[cell]),
+    ) ?? false
   );
 }

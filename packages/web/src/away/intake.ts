@@ -78,6 +78,7 @@ export function intakeOf(
         unit: way === 'typed' ? 'mmHg' : unit,
         mapping: way === 'typed' ? null : mapping,
         areColumnsSure: way === 'typed' || text('sure') === 'yes',
+        isTyped: way === 'typed',
       });
   return { of, way, rows, table, read, lines, mended };
 }

@@ -1,3 +1,4 @@
+import { INTAKE_LIMITS } from '@evenfall/clinical';
 import { pressureOf } from '@evenfall/exchange';
 
 /** The three numbers of a reading as they stand in the grid. */
@@ -11,22 +12,39 @@ export type AfterKey = { readonly text: string; readonly isFull: boolean };
 const MOST_DIGITS = 3;
 /** A number under 100 has two digits: what begins with a later digit than these is full with two. */
 const HAS_THREE: Readonly<Record<GridCell, RegExp>> = {
-  systolic: /^\d/,
+  systolic: /^[12]/,
   diastolic: /^[01]/,
   pulse: /^[0-2]/,
 };
 const SEPARATORS = /[\s/\\,;.-]+$/;
 
+/** No number of a reading begins with a 0: a digit was left out or typed twice. */
+const LEADING_ZERO = /^0\d/;
+
 /**
  * A cell as it was typed: three digits fill it, two where no number with three begins so, and two with a separator after
- * them. Anything that is no digit stays as it was typed, so that it is seen and can be refused.
+ * them. Anything that is no digit, or begins with a 0, stays as it was typed and is never full, so that it is seen and can
+ * be refused.
  */
 export function afterKey(cell: GridCell, text: string): AfterKey {
   const bare = text.replace(SEPARATORS, '').trim();
-  if (!/^\d*$/.test(bare)) return { text, isFull: false };
+  if (!/^\d*$/.test(bare) || LEADING_ZERO.test(bare)) return { text, isFull: false };
   const isEnded = bare !== text.trimStart() && bare.length >= 2;
   const isFull = isEnded || bare.length >= MOST_DIGITS || (bare.length === 2 && !HAS_THREE[cell].test(bare));
   return { text: bare, isFull };
+}
+
+/** Whether more digits are to come in a cell: nothing is made of it before, unless somebody leaves it. */
+export function isHalfTyped(cell: GridCell, text: string): boolean {
+  return /^\d+$/.test(text) && !LEADING_ZERO.test(text) && !afterKey(cell, text).isFull;
+}
+
+/** Whether a cell that is full cannot be so, where typing then stops: out of every range, or a diastolic that is not below. */
+export function isImpossible(cell: GridCell, typed: Typed): boolean {
+  const { minimum, maximum } = INTAKE_LIMITS[cell];
+  const value = Number(typed[cell]);
+  if (value < minimum || value > maximum) return true;
+  return cell === 'diastolic' && typed.systolic !== '' && value >= Number(typed.systolic);
 }
 
 /** A whole reading in one text: `142/88 74`, `142/88`, or three numbers apart. Null for anything else. */

@@ -1,12 +1,14 @@
 import type { HomeRules } from '@evenfall/clinical';
 import { areSameHeadings, type SeriesColumn } from '@evenfall/exchange';
 import { diariesOut, type StoredEntry } from '@evenfall/record';
+import { useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { localDate } from '../ports/stampAt.js';
 import type { Kept } from '../store/kept.js';
 import { columnsIn, columnsText, intakeOf } from './intake.js';
-import { dayLater } from './weekGrid.js';
+import { isHalfTyped } from './typedCell.js';
+import { type CellPlace, cellField, dayLater } from './weekGrid.js';
 
 /** When people usually measure, until somebody says otherwise. Source: out-of-office handbook 3 (morning, evening). */
 const USUALLY = { morning: '07:00', evening: '19:00' };
@@ -32,15 +34,19 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
   });
   const own = columnsIn(form.text('columns'));
   const known = useKept(({ kept }) => kept.seriesColumns);
-  const found = intakeOf(form.text, zone, rules, own === null ? null : { headings: null, columns: own });
+  const [typing, setTyping] = useState<CellPlace | null>(null);
+  const half = typing === null ? null : cellField(typing.row, typing.cell);
+  const isHalf = typing !== null && half !== null && isHalfTyped(typing.cell, form.text(half));
+  // Of a number that is still being typed nothing is made: 14 on the way to 142 is no reading.
+  const text = (field: string) => (isHalf && field === half ? '' : form.text(field));
+  const found = intakeOf(text, zone, rules, own === null ? null : { headings: null, columns: own });
   const headings = found.read?.mapping.headings ?? null;
   const before =
     own === null && found.way !== 'typed' && headings !== null
       ? known?.find((one) => areSameHeadings(one.headings, headings))
       : undefined;
   const remembered = before === undefined ? null : columnsIn(before.columns);
-  const intake =
-    remembered === null ? found : intakeOf(form.text, zone, rules, { headings, columns: remembered });
+  const intake = remembered === null ? found : intakeOf(text, zone, rules, { headings, columns: remembered });
 
   /** Sets what each column is, and remembers it on this device for tables with the same headings. */
   const setColumns = (columns: readonly (SeriesColumn | null)[]) => {
@@ -52,7 +58,18 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
       kept: withColumns(state.kept, headings, columnsText(columns)),
     }));
   };
-  return { form, name, intake, zone, setColumns, isRemembered: remembered !== null, diaries };
+  return {
+    form,
+    name,
+    intake,
+    zone,
+    setColumns,
+    isRemembered: remembered !== null,
+    diaries,
+    typing,
+    setTyping,
+    isHalf,
+  };
 }
 
 export type IntakeState = ReturnType<typeof useIntake>;

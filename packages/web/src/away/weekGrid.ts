@@ -7,6 +7,9 @@ export type GridPart = (typeof GRID_PARTS)[number];
 /** A reading's place in the grid: day and reading from 1. */
 export type GridRow = { readonly day: number; readonly part: GridPart; readonly reading: number };
 
+/** A cell of the grid. */
+export type CellPlace = { readonly row: GridRow; readonly cell: GridCell };
+
 /** The rows of a grid in the order of the page: a day, its morning, its evening. */
 export function gridRows(
   { readingsInSitting }: Pick<HomeRules, 'readingsInSitting'>,

@@ -17,6 +17,7 @@ export const series = {
   'number-within': (f, say) =>
     `a number from ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))}`,
   'number-of-cell': () => 'a number such as 142 or 18.9',
+  'number-without-zero': () => 'a number that does not begin with 0',
   'yes-or-no': () => 'yes or no',
   'pressure-of-row': () => 'a pressure',
   'same-pressure': () => 'the same pressure in every cell of the row',

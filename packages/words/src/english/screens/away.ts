@@ -23,7 +23,7 @@ export const away = {
   diaryFrom: (f: Text & { days: number }, say: Say) => `from ${f.text}, ${say.counted(f.days, DAYS)}`,
   readings: 'The readings',
   gridHint:
-    'Type the digits alone: they go on to the next number by themselves. Enter and the arrows move, Backspace in an empty place goes back. A whole reading such as 142/88 74 can be typed or pasted anywhere, also several lines of them. What stays blank is not kept.',
+    'Type the digits alone: they go on to the next number by themselves, and stop at one that cannot be. Enter and the arrows move, Backspace in an empty place goes back. A whole reading such as 142/88 74 can be typed or pasted anywhere, also several lines of them. What stays blank is not kept.',
   firstDay: 'First day',
   firstDayMissing: 'Give the first day of the page: the other days follow from it.',
   days: 'Days',
@@ -114,6 +114,8 @@ export const away = {
       : `${say.counted(f.rows, ROWS)} that cannot be used as ${say.form(f.rows, { one: 'it stands', other: 'they stand' })}`,
   refusedHint:
     'Put it right here by the paper, or leave it: what is left is kept in the list as it stood, and never in a mean.',
+  refusedInGrid:
+    'What is wrong stands beside the cell. What is left so is kept as it stood, and never in a mean.',
   line: (f: Line, say: Say) => `Row ${say.short(f.line)}`,
   gridRow: (f: { day: number; part: string; reading: number }, say: Say) =>
     `Day ${say.short(f.day)}, ${f.part}, reading ${say.short(f.reading)}`,

@@ -18,6 +18,7 @@ export const series: Reworded<typeof english> = {
   'number-within': (f, say) =>
     `un número de ${say.short(f.value('minimum'))} a ${say.short(f.value('maximum'))}`,
   'number-of-cell': () => 'un número como 142 o 18,9',
+  'number-without-zero': () => 'un número que no empiece por 0',
   'yes-or-no': () => 'sí o no',
   'pressure-of-row': () => 'una presión',
   'same-pressure': () => 'la misma presión en todas las celdas de la fila',

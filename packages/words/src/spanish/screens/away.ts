@@ -20,7 +20,7 @@ export const away: Reworded<typeof english> = {
   diaryFrom: (f, say) => `desde ${f.text}, ${say.counted(f.days, DAYS)}`,
   readings: 'Las lecturas',
   gridHint:
-    'Teclee solo los dígitos: pasan solos al número siguiente. Intro y las flechas se mueven, Retroceso en un lugar vacío va hacia atrás. Una lectura entera como 142/88 74 se puede teclear o pegar en cualquier sitio, también varias líneas. Lo que queda en blanco no se guarda.',
+    'Teclee solo los dígitos: pasan solos al número siguiente y se detienen en uno que no puede ser. Intro y las flechas se mueven, Retroceso en un lugar vacío va hacia atrás. Una lectura entera como 142/88 74 se puede teclear o pegar en cualquier sitio, también varias líneas. Lo que queda en blanco no se guarda.',
   firstDay: 'Primer día',
   firstDayMissing: 'Indique el primer día de la hoja: los demás días se siguen de él.',
   days: 'Días',
@@ -105,6 +105,8 @@ export const away: Reworded<typeof english> = {
       : `${say.counted(f.rows, ROWS)} que no se ${say.form(f.rows, { one: 'puede', other: 'pueden' })} usar como ${say.form(f.rows, { one: 'está', other: 'están' })}`,
   refusedHint:
     'Corríjala aquí según el papel, o déjela: lo que se deja se guarda en la lista como estaba, y nunca en una media.',
+  refusedInGrid:
+    'Lo que está mal aparece junto a la casilla. Lo que se deja así se guarda como estaba, y nunca en una media.',
   line: (f, say) => `Fila ${say.short(f.line)}`,
   gridRow: (f, say) => `Día ${say.short(f.day)}, ${f.part}, lectura ${say.short(f.reading)}`,
   inColumn: (f, say) => (f.column === 0 ? `${f.text}` : `${f.text} (columna ${say.short(f.column)})`),

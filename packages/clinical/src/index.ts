@@ -171,7 +171,7 @@ export { parseGaugeLog } from './equipment/parseGaugeLog.js';
 export type { EquipmentRules } from './equipment/rules.js';
 export { COMPARISONS, FIGURES, TABLES } from './figures.js';
 export type { ActFirstIn } from './outOfOffice/actFirstOf.js';
-export { actFirstIn } from './outOfOffice/actFirstOf.js';
+export { actFirstIn, upright } from './outOfOffice/actFirstOf.js';
 export type { AmbulatoryCircumstances } from './outOfOffice/ambulatoryCircumstances.js';
 export type {
   AmbulatoryFlagCode,

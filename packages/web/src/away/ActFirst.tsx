@@ -1,6 +1,7 @@
-import { actFirstIn, completedYears, type Flag, isChild } from '@evenfall/clinical';
+import { actFirstIn, completedYears, type Flag, isChild, upright } from '@evenfall/clinical';
 import type { SeriesContent } from '@evenfall/record';
 import { useApp } from '../app/context.js';
+import { actFirstGroups } from './actFirstGroups.js';
 import { pressureText, readingTime } from './readingText.js';
 
 type Row = {
@@ -22,10 +23,12 @@ export function ActFirstIn({
   const readings = content.readings.map((one) => ({ ...one, when: readingTime(one, words) }));
   const refused = rows.map((row) => ({
     ...row,
+    pulse: null,
     when: row.line === null ? '' : words.sentence('away.line', { line: row.line }),
   }));
-  const found = actFirstIn<(typeof readings)[number] | (typeof refused)[number]>(
-    [...readings, ...refused],
+  const all = [...readings, ...refused].map((row) => ({ ...upright(row), when: row.when }));
+  const found = actFirstIn(
+    all,
     facts.isPregnant === true,
     isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths)),
   );
@@ -34,34 +37,28 @@ export function ActFirstIn({
     code: condition,
     figures,
   }));
-  const codes = [...new Set(found.map(({ flag }) => flag.code))];
+  const groups = actFirstGroups(all, found, alerts);
   return (
     <section className="act-now" role="alert" aria-label={words.sentence('away.actFirst')}>
       <h2>{words.sentence('away.actFirst')}</h2>
-      {codes.map((code) => {
-        const ofCode = found.filter(({ flag }) => flag.code === code);
-        const [first] = ofCode;
-        return (
-          <div key={code}>
-            <ul className="away-dangerous">
-              {ofCode.map(({ row }, at) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: rows of one answer keep their order
-                <li key={at}>
-                  <strong>{pressureText(row, words)}</strong> {row.when}
-                </li>
-              ))}
-            </ul>
-            {first === undefined || alerts.length > 0 ? null : <p>{words.detail(first.flag)}</p>}
-          </div>
-        );
-      })}
-      {alerts.length === 0 ? null : (
-        <ul className="flags">
-          {alerts.map((alert) => (
-            <li key={alert.code}>{words.detail(alert)}</li>
-          ))}
-        </ul>
-      )}
+      {groups.map((group, k) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: groups of one answer keep their order
+        <div key={k}>
+          <ul className="away-dangerous">
+            {group.rows.map((row, at) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: rows of one answer keep their order
+              <li key={at}>
+                <strong>{pressureText(row, words)}</strong> {row.when}
+              </li>
+            ))}
+          </ul>
+          <ul className="flags">
+            {group.flags.map((flag) => (
+              <li key={flag.code}>{words.detail(flag)}</li>
+            ))}
+          </ul>
+        </div>
+      ))}
     </section>
   );
 }

@@ -47,6 +47,19 @@ describe('a page and a figure from the command line', () => {
     expect(statSync(at('out.pdf')).mode & 0o077).toBe(0); // a person's readings are for their owner's eyes
   });
 
+  test('office pressures that are too far from the readings are said on the page, too', async () => {
+    for (const [one, office] of [
+      ['none.pdf', '2024-01-01=160/90'],
+      ['some.pdf', '2024-01-01=160/90,2025-03-04=150/92'],
+    ] as const) {
+      const { code } = await typedArgs(['home', WEEK, '--office', office, '--pdf', at(one)]);
+      expect(code).toBe(0);
+      expect(pdf(one).pages.join(' ').replace(/\s+/g, ' ')).toContain(
+        '1 pressure not taken, more than 92 days',
+      );
+    }
+  });
+
   test('ambulatory: Letter, in Spanish', async () => {
     const args = ['ambulatory', DAY, '--rules', 'esc-2024', '--asleep', '23:00-07:00', '--language', 'es'];
     const { code, stderr } = await typedArgs([

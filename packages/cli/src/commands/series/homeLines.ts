@@ -71,12 +71,18 @@ export function officeLines(
   words: Words,
 ): string[][] {
   const label = words.sentence('series.office');
-  const days = OUT_OF_OFFICE_FIGURES.officeWithinDays.value;
+  const far = officeFar(tooFar, words);
   return [
     ...officeWas({ office, visited }, words).map((text) => [label, text]),
     ...(office === null ? [] : officeRows(office, words)),
-    ...(tooFar === 0 ? [] : [[label, words.sentence('series.officeTooFar', { pressures: tooFar, days })]]),
+    ...(far === null ? [] : [[label, far]]),
   ];
+}
+
+/** How many office pressures are too far from the readings to stand beside them; null for none. */
+export function officeFar(tooFar: number, words: Words): string | null {
+  const days = OUT_OF_OFFICE_FIGURES.officeWithinDays.value;
+  return tooFar === 0 ? null : words.sentence('series.officeTooFar', { pressures: tooFar, days });
 }
 
 /** Each visit with its day, where days were typed. */

@@ -10,7 +10,7 @@ import {
 import type { Context } from '../../command.js';
 import { marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
 import type { HomeAnswered } from './homeAnswer.js';
-import { officeWas } from './homeLines.js';
+import { officeFar, officeWas } from './homeLines.js';
 import { readFlags, refusedRows } from './seriesOfText.js';
 import type { TypedSheets } from './typedSheets.js';
 import { besideOf, type Drawable, headerOf } from './withSheets.js';
@@ -52,11 +52,16 @@ function usualAsked({ known, thresholds, visits }: RecordingAnswered): SeriesSai
 
 /** What the page of either says, from the file and what was typed beside it. */
 function saidOf(
-  { read, rules, protocol, first, office, visited, target }: HomeAnswered | RecordingAnswered,
+  { read, rules, protocol, first, office, visited, tooFar, target }: HomeAnswered | RecordingAnswered,
   sheets: TypedSheets,
   context: Context,
 ): SeriesSaid {
   const { words } = context;
+  const far = officeFar(tooFar, words);
+  const left =
+    far === null
+      ? []
+      : [words.sentence('report.line', { label: words.sentence('series.office'), text: far })];
   return {
     header: headerOf(read, sheets, context),
     ruleSet: { id: rules, version: protocolVersion(protocol) },
@@ -69,7 +74,10 @@ function saidOf(
     refused: refusedRows(read, words).map(({ row, detail }) => ({ line: row, why: detail })),
     beside: besideOf(read, words),
     settled: readFlags(read, words).map(({ detail }) => detail),
-    office: office === null ? null : { was: officeWas({ office, visited }, words), beside: office },
+    office:
+      office === null && far === null
+        ? null
+        : { was: [...officeWas({ office, visited }, words), ...left], beside: office },
     target,
     usual: null,
   };

@@ -27,6 +27,7 @@ import { localDate } from '../ports/stampAt.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
 import { entriesIn } from '../round/useRound.js';
 import { ActFirstIn } from './ActFirst.js';
+import { apartText } from './apartText.js';
 import { devicesNamed } from './devicesNamed.js';
 import { evidenceOf, linesOfLongNotes, linesOfUnreadArms } from './evidence.js';
 import { flagText, linesText } from './flagText.js';
@@ -189,12 +190,7 @@ function ComesTo({
         )}
         {apart === null ? null : (
           <p className="notice" role="status">
-            {words.sentence('away.keptApart', {
-              from: dayText(apart.series.from, words),
-              until: dayText(apart.series.until, words),
-              readings: fresh.length,
-              why: words.say.allOf(apart.because.map((why) => words.sentence(`away.apart-${why}`))),
-            })}
+            {apartText(apart, fresh.length, words)}
           </p>
         )}
         {continued === null ? null : (

@@ -134,7 +134,8 @@ export const away = {
   joinsNothing: (f: Readings & { from: string; until: string }, say: Say) =>
     `The series of ${f.from} to ${f.until}, with which ${say.form(f.readings, { one: 'this reading goes', other: 'these readings go' })} on, is a learner’s and waits to be countersigned: nothing is added to it by somebody else until then. Countersign it first, or keep ${say.form(f.readings, { one: 'this one', other: 'these' })} apart, as a series of ${say.form(f.readings, { one: 'its', other: 'their' })} own.`,
   keptApart: (f: Readings & { from: string; until: string; why: string }, say: Say) =>
-    `${say.form(f.readings, { one: 'This reading is', other: 'These readings are' })} kept apart from the series of ${f.from} to ${f.until}, with which ${say.form(f.readings, { one: 'it', other: 'they' })} would go on: ${f.why}. If that is not so, put right what was said here.`,
+    `${say.form(f.readings, { one: 'This reading is', other: 'These readings are' })} kept apart from the series of ${f.from} to ${f.until}, with which ${say.form(f.readings, { one: 'it', other: 'they' })} would go on: ${f.why}.`,
+  keptApartPutRight: 'If that is not so, put right what was said here.',
   'apart-treated': 'whether medicine is taken was said otherwise there',
   'apart-diary': 'another diary was given there',
   'apart-device': 'another device was named there',

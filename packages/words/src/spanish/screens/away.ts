@@ -123,7 +123,8 @@ export const away: Reworded<typeof english> = {
   joinsNothing: (f, say) =>
     `La serie del ${f.from} al ${f.until}, a la que ${say.form(f.readings, { one: 'sigue esta lectura', other: 'siguen estas lecturas' })}, es de quien aprende y espera ser refrendada: hasta entonces nadie más le añade nada. Refréndela antes, o deje ${say.form(f.readings, { one: 'esta', other: 'estas' })} aparte, como una serie propia.`,
   keptApart: (f, say) =>
-    `${say.form(f.readings, { one: 'Esta lectura queda', other: 'Estas lecturas quedan' })} aparte de la serie del ${f.from} al ${f.until}, a la que ${say.form(f.readings, { one: 'seguiría', other: 'seguirían' })}: ${f.why}. Si no es así, corrija lo que se dijo aquí.`,
+    `${say.form(f.readings, { one: 'Esta lectura queda', other: 'Estas lecturas quedan' })} aparte de la serie del ${f.from} al ${f.until}, a la que ${say.form(f.readings, { one: 'seguiría', other: 'seguirían' })}: ${f.why}.`,
+  keptApartPutRight: 'Si no es así, corrija lo que se dijo aquí.',
   'apart-treated': 'allí se dijo otra cosa de si se toma medicación',
   'apart-diary': 'allí se dio otro diario',
   'apart-device': 'allí se nombró otro aparato',

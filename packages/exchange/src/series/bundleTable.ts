@@ -5,6 +5,7 @@ import { readBundle } from '../fhir/read/readBundle.js';
 import { OUR_SYSTEMS, SYSTEMS } from '../fhir/systems.js';
 import type { Reported } from '../reading/reported.js';
 import type { SeriesChoices } from './seriesRead.js';
+import { withoutByHand } from './seriesWords.js';
 
 /**
  * The pressures of a FHIR bundle as a table that `readSeries` takes: a heading, then one line for each Observation in
@@ -51,7 +52,7 @@ export function bundleTable(text: string, kind: SeriesChoices['kind']): BundleTa
       value.of === 'pressure' && !isInError ? [Date.parse(measuredAt.at)] : [],
     ),
   );
-  const lines = ['time,systolic,diastolic,pulse,site,arm,device,note'];
+  const lines = ['time,systolic,diastolic,pulse,site,arm,device,note,started'];
   const problems = new Map<number, readonly Refusal[]>();
   resources.forEach((resource, place) => {
     if (resource.resourceType !== 'Observation' || !isTaken(resource)) return;
@@ -61,7 +62,12 @@ export function bundleTable(text: string, kind: SeriesChoices['kind']): BundleTa
       const { value, site, note } = one.content;
       const pulse = pulses.get(Date.parse(one.measuredAt.at)) ?? '';
       const device = textIn(objectIn(resource, 'device') ?? {}, 'display');
-      const words = [site, armOf(resource, site), device, note].map(cell);
+      // What this program wrote beside the note of its own reading is no part of that note.
+      const isOwn = kind === 'ambulatory' && seriesOf(resource).length > 0;
+      const own = isOwn && note !== null ? withoutByHand(note) : null;
+      const words = [site, armOf(resource, site), device, own ?? note, own === null ? '' : 'manual'].map(
+        cell,
+      );
       lines.push([one.measuredAt.at, value.systolic, value.diastolic ?? '', pulse, ...words].join());
       return;
     }
@@ -130,7 +136,7 @@ function isMean(resource: Json): boolean {
 }
 
 /** Blank cells for all that stands after the two numbers of a pressure. */
-const BLANK = ['', '', '', '', ''];
+const BLANK = ['', '', '', '', '', ''];
 
 /** What a resource says of the arm where the words of its site do not: the code of one, which is not read on as a word. */
 function armOf({ bodySite }: Json, site: string | null): string | null {

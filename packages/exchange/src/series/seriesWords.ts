@@ -184,6 +184,16 @@ export function isNotedByHand(note: string): boolean {
   });
 }
 
+/** A note without the first line that says started by hand and nothing else, as an Evenfall writes it beside the note; null where none does. */
+export function withoutByHand(note: string): string | null {
+  const lines = note.split('\n');
+  const at = lines.findIndex((line) => {
+    const word = plainWord(line);
+    return word.length > 3 && !SAYS_MORE.has(word) && BY_HAND.has(word);
+  });
+  return at < 0 ? null : lines.toSpliced(at, 1).join('\n');
+}
+
 /** Words that say it under a heading of their own, and in a note something else. */
 const SAYS_MORE = new Set(['hand', 'patient', 'extra', 'event']);
 

@@ -180,7 +180,6 @@ export type {
   AmbulatoryRuleName,
 } from './outOfOffice/ambulatoryResult.js';
 export { AMBULATORY_RULE, ambulatoryResult } from './outOfOffice/ambulatoryResult.js';
-export { ofSchedule } from './outOfOffice/ofSchedule.js';
 export type { AmbulatoryRules, Period, WholeMean } from './outOfOffice/ambulatoryRules.js';
 export { DEFAULT_AMBULATORY_RULES, PERIODS, WHOLE_MEANS } from './outOfOffice/ambulatoryRules.js';
 export type { ArtefactCode, EditingRule } from './outOfOffice/artefacts.js';
@@ -232,6 +231,7 @@ export type { OfficeBeside } from './outOfOffice/officeBeside.js';
 export { officeBeside } from './outOfOffice/officeBeside.js';
 export type { OfficePressure, OfficeVisit, OfficeVisits } from './outOfOffice/officeVisits.js';
 export { isNearSeries, officeVisits } from './outOfOffice/officeVisits.js';
+export { ofSchedule } from './outOfOffice/ofSchedule.js';
 export type { PeriodCategory } from './outOfOffice/periodCategories.js';
 export { periodCategories } from './outOfOffice/periodCategories.js';
 export type { PeriodCounts } from './outOfOffice/periodCounts.js';

@@ -7,6 +7,7 @@ import { reasonText } from '../chart/reasonText.js';
 import { whoText } from '../chart/who.js';
 import { MarkWrong } from './MarkWrong.js';
 import { reportedText } from './reportedText.js';
+import { saidOtherwise } from './saidOtherwise.js';
 
 type FromElsewhereProps = {
   readonly reported: readonly AmendedEntry[];
@@ -72,18 +73,6 @@ function Row({ value, person, agents }: RowProps) {
       ))}
     </li>
   );
-}
-
-/** What its source said before, each once: what it said again as it was is no change to show. */
-function saidOtherwise(story: readonly StoredEntry[], current: readonly StoredEntry[]): StoredEntry[] {
-  const what = (entry: StoredEntry) =>
-    entry.kind === 'reported' ? JSON.stringify([entry.content.value, Date.parse(entry.measuredAt.at)]) : '';
-  const said = new Set(current.map(what));
-  return story.filter((entry) => {
-    if (entry.kind !== 'reported' || said.has(what(entry))) return false;
-    said.add(what(entry));
-    return true;
-  });
 }
 
 /** One value as it was said, with all that its source says of it. */

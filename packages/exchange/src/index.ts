@@ -4,6 +4,7 @@ export type { Cell } from './csv/csv.js';
 export { csv } from './csv/csv.js';
 export type { FromRow, ReadChartCsv } from './csv/read/readChartCsv.js';
 export { columnOf, readChartCsv } from './csv/read/readChartCsv.js';
+export { CSV_SCHEMA_NUMBER } from './csv/schemaNumber.js';
 export type { BundleOf, ProtocolKept } from './fhir/chartBundle.js';
 export { chartBundle } from './fhir/chartBundle.js';
 export type { AsKept } from './fhir/provenanceOf.js';

@@ -38,32 +38,33 @@ export function MarkRow({
   const optional = useId();
   if (mark.what === 'slip') return null;
   const text = words.title('mark', mark.what);
+  const isOptional = mayStayEmpty && mark.typed.trim() === '';
+  const when =
+    isTimed && mark.atSeconds !== null && mark.atSeconds >= 0
+      ? words.sentence('pressure.atSeconds', { seconds: mark.atSeconds })
+      : null;
   return (
     <div className={isChosen ? 'mark-row mark-row-chosen' : 'mark-row'}>
       <label className="mark-choose">
         <input type="radio" name={name} checked={isChosen} onChange={onChoose} />
         <span>
           {text}
-          {isTimed && mark.atSeconds !== null && mark.atSeconds >= 0 ? (
-            <span className="small soft">
-              {' '}
-              {words.sentence('pressure.atSeconds', { seconds: mark.atSeconds })}
-            </span>
-          ) : null}
-          {mayStayEmpty && mark.typed.trim() === '' ? (
-            <span className="small soft mark-optional" id={optional}>
-              {words.sentence('moments.mayStayEmpty')}
-            </span>
-          ) : null}
+          <span className="small soft mark-when">
+            {when === null ? null : ` ${when}`}
+            {isOptional ? (
+              <>
+                {when === null ? ' ' : ', '}
+                <span id={optional}>{words.sentence('moments.mayStayEmpty')}</span>
+              </>
+            ) : null}
+          </span>
         </span>
       </label>
       <input
         className="mark-number"
         aria-label={words.sentence('moments.gaugeOf', { text })}
         aria-invalid={isWrong}
-        aria-describedby={
-          wrong !== null ? id : mayStayEmpty && mark.typed.trim() === '' ? optional : undefined
-        }
+        aria-describedby={wrong !== null ? id : isOptional ? optional : undefined}
         inputMode="numeric"
         autoComplete="off"
         value={mark.typed}

@@ -31,6 +31,11 @@ export function AccountsPage() {
     return (
       <Page title={words.sentence('signIn.accounts')} back={back}>
         <p>{words.sentence('signIn.noAccounts')}</p>
+        <p>{words.sentence('signIn.firstAccount')}</p>
+        <p>
+          <code className="typed-line">{FIRST_ACCOUNT}</code>
+        </p>
+        <p className="small soft">{words.sentence('signIn.firstAccountOf')}</p>
       </Page>
     );
   }
@@ -52,6 +57,10 @@ export function AccountsPage() {
     </Page>
   );
 }
+
+/** What makes the first account, as it is typed. */
+const FIRST_ACCOUNT =
+  'npx evenfall account add --name "Ada Thorn" --sign-in ada --role owner,clinician,supervisor';
 
 type LineProps = { readonly row: AccountRow; readonly onChanged: () => Promise<void> };
 

@@ -18,6 +18,9 @@ export function OwnAccountPage() {
     return (
       <Page title={words.sentence('signIn.account')} back={back}>
         <p>{words.sentence('signIn.noAccounts')}</p>
+        <Link href="/accounts" className="button">
+          {words.sentence('signIn.accounts')}
+        </Link>
       </Page>
     );
   }

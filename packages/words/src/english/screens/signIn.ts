@@ -9,6 +9,10 @@ export const signIn = {
   phraseTitle: 'Change the pass phrase',
   accounts: 'Accounts',
   noAccounts: 'Nobody signs in here: whoever sits at this machine may act.',
+  firstAccount:
+    'The first account is made on this machine, at a terminal in the folder of the program. It asks for a pass phrase; from then on everybody signs in, and an owner adds the others here.',
+  firstAccountOf:
+    'With your own name, and with --demo, --data or --account where this record was started with them.',
   roles: (f: { roles: string }) => `What you may do: ${f.roles}.`,
   pinTitle: 'PIN',
   pinWhy: (f: { wholeHours: number }, say: Say) =>

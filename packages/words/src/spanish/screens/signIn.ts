@@ -10,6 +10,10 @@ export const signIn: Reworded<typeof english> = {
   phraseTitle: 'Cambiar la frase de contraseña',
   accounts: 'Cuentas',
   noAccounts: 'Aquí nadie tiene que entrar: puede actuar quien esté ante este equipo.',
+  firstAccount:
+    'La primera cuenta se hace en este equipo, en un terminal en la carpeta del programa. Pide una frase de contraseña; desde entonces todos entran, y un propietario añade aquí a los demás.',
+  firstAccountOf:
+    'Con su propio nombre, y con --demo, --data o --account si este registro se inició con ellos.',
   roles: (f) => `Lo que puede hacer: ${f.roles}.`,
   pinTitle: 'PIN',
   pinWhy: (f, say) =>

@@ -22,6 +22,16 @@ const HIDDEN: readonly RoundPlace[] = ['listen', 'next pressure'];
 
 const isBesides = (page: Page) => page.getByRole('complementary', { name: 'Taken so far' });
 
+/** The margin at the foot of a page, px. */
+const MARGIN_PX = 48;
+
+/** How far a page goes on under its step, where it is more than a screen high; px. */
+const blankUnder = (page: Page) =>
+  page.locator('.round-step').evaluate((step) => {
+    const { scrollHeight } = document.documentElement;
+    return scrollHeight <= innerHeight ? 0 : scrollHeight - step.getBoundingClientRect().bottom - scrollY;
+  });
+
 test('on a laptop what was taken stands beside the step, never while it could be read along; on a phone not at all', async ({
   page,
   demo,
@@ -47,6 +57,7 @@ test('on a laptop what was taken stands beside the step, never while it could be
         expect(name?.x).toBe(left);
         expect(name?.height ?? 0, 'read at a glance').toBeGreaterThan(30);
         expect((name?.y ?? 0) + (name?.height ?? 0)).toBeLessThanOrEqual(at?.y ?? 0);
+        expect(await blankUnder(page), 'blank under the step').toBeLessThanOrEqual(MARGIN_PX);
       }
       if (place === 'pressure' || place === 'arm and cuff') {
         const beside = await isBesides(page).boundingBox();

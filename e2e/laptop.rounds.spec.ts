@@ -165,9 +165,26 @@ test('a learner’s round stays preliminary until a supervisor signs for it, wit
 
   await learnt.getByRole('button', { name: 'Countersign' }).click();
   await learnt.getByRole('button', { name: 'Sign as supervisor' }).click();
-  await expect(learnt.getByText('Choose who countersigns.')).toBeVisible();
-  await learnt.getByLabel('Who countersigns?').selectOption({ label: 'Dr Ines Abara (invented)' });
-  await learnt.getByLabel('Your own reading to set beside it').selectOption({ index: 1 });
+  await expect(learnt.getByText('Say whether it stands.')).toBeVisible();
+  // The device knows who is measuring.
+  await expect(
+    learnt.getByRole('option', { name: 'Dr Ines Abara (invented)', exact: true }),
+  ).toHaveJSProperty('selected', true);
+  await test.step('what is not relied on is kept once, the form closes, and the list marks it', async () => {
+    await learnt.getByText('No', { exact: true }).click();
+    await learnt.getByLabel('Note (needed if not)').fill('The cuff was too small');
+    await learnt.getByRole('button', { name: 'Sign as supervisor' }).click();
+    await expect(learnt.getByText('What the supervisor says of it is kept, and stands above.')).toBeVisible();
+    await expect(learnt.getByText('Say whether it stands.')).toHaveCount(0);
+    await page.goto(`${demo.address}/countersign`);
+    const row = page.getByRole('region', { name: 'Edda Rook' }).getByRole('link', { name: /138\/84/ });
+    await expect(row.getByText('Seen, and not relied on.')).toBeVisible();
+    await row.click();
+  });
+  await learnt.getByRole('button', { name: 'Countersign' }).click();
+  await learnt
+    .getByLabel('A reading by Dr Ines Abara (invented) to set beside it')
+    .selectOption({ index: 1 });
   const beside = learnt.getByRole('row', { name: /Pressure/ });
   await expect(beside.getByText('138/84')).toBeVisible();
   await expect(beside.getByText('132/80')).toBeVisible();

@@ -11,7 +11,7 @@ import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
-import { useMay, useSignedIn } from '../signIn/useAccess.js';
+import { useMay, useMeasuring, useSignedIn } from '../signIn/useAccess.js';
 import { ownRounds } from './ownRounds.js';
 import { SideBySide } from './SideBySide.js';
 
@@ -36,12 +36,17 @@ export function Countersign({ id, round, signing, signers, person }: Countersign
   const form = useForm(formIn(inBook, `countersign ${id}`));
   const [isAsked, setAsked] = useState(false);
   const [isOpen, setOpen] = useState(false);
+  const [isKept, setKept] = useState(false);
+  const measuring = useMeasuring();
   const [refused, setRefused] = useState<string | null>(null);
   const who = useSignedIn();
   const maySupervise = useMay('supervisor');
   const supervisors = known.filter((one) => !signers.has(one.id));
-  // Whoever signs in countersigns under their own name.
-  const agent = who?.agent.id ?? form.text('agent');
+  const isOneOf = (id: string | null) => supervisors.some((one) => one.id === id);
+  const chosen = form.text('agent');
+  // Whoever signs in countersigns under their own name; else whoever is measuring, until somebody else is chosen.
+  const agent = who?.agent.id ?? (chosen === '' && isOneOf(measuring) ? (measuring ?? '') : chosen);
+  const name = known.find((one) => one.id === agent)?.name ?? who?.agent.name ?? '';
   const own = ownRounds(asked.value === null ? [] : entriesIn(asked.value), agent, signing);
   const ownRound = own.find((one) => one.id === form.text('own')) ?? null;
   const verdict = form.text('verdict');
@@ -74,6 +79,9 @@ export function Countersign({ id, round, signing, signers, person }: Countersign
     const answer = await server.call('addEntries', { body: { entries: [entry] } });
     if (answer.ok) {
       form.done();
+      setAsked(false);
+      setOpen(false);
+      setKept(true);
       await loadRecord(app, person, inBook.book);
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
     else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
@@ -82,9 +90,19 @@ export function Countersign({ id, round, signing, signers, person }: Countersign
     return <p className="soft small">{words.sentence('chart.waitsForSupervisor')}</p>;
   if (!isOpen) {
     return (
-      <button type="button" className="button" onClick={() => setOpen(true)}>
-        {words.sentence('chart.countersign')}
-      </button>
+      <div>
+        <p role="status">{isKept ? words.sentence('chart.countersignKept') : null}</p>
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            setOpen(true);
+            setKept(false);
+          }}
+        >
+          {words.sentence(isKept ? 'chart.countersignAgain' : 'chart.countersign')}
+        </button>
+      </div>
     );
   }
   return (
@@ -117,10 +135,10 @@ export function Countersign({ id, round, signing, signers, person }: Countersign
           )}
         </Field>
       )}
-      {round === null ? null : own.length === 0 ? (
-        <p className="soft small">{words.sentence('chart.noOwnRound')}</p>
+      {round === null || agent === '' ? null : own.length === 0 ? (
+        <p className="soft small">{words.sentence('chart.noOwnRound', { who: name })}</p>
       ) : (
-        <Field label={words.sentence('chart.ownRound')}>
+        <Field label={words.sentence('chart.ownRound', { who: name })}>
           {(control) => (
             <select
               {...control}

@@ -18,6 +18,7 @@ import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadPeople } from '../server/load.js';
+import { isNotReliedOn } from './notReliedOn.js';
 import { standingValues } from './standingValues.js';
 import { useRulesOf } from './useRulesOf.js';
 import { whoText } from './who.js';
@@ -85,7 +86,7 @@ function OfPerson({ row: { id: person, identity } }: { readonly row: PersonRow }
 }
 
 function OfSeries({
-  series: { id, content, from, until, amended },
+  series: { id, content, from, until, amended, countersigned },
   person,
   agents,
 }: {
@@ -103,6 +104,7 @@ function OfSeries({
           {words.sentence(content.of === 'home' ? 'away.homeTitle' : 'away.recordingTitle', days)}
         </span>
         <span className="small soft">{whoText(amended.original, agents, words)}</span>
+        <NotReliedOn is={isNotReliedOn(countersigned, amended.current[0]?.id ?? amended.original.id)} />
       </span>
       <span className="person-values">
         <span className="person-value">
@@ -113,6 +115,12 @@ function OfSeries({
       </span>
     </Link>
   );
+}
+
+/** That a supervisor has looked at it already, and did not rely on it. */
+function NotReliedOn({ is }: { readonly is: boolean }) {
+  const { words } = useApp();
+  return is ? <strong className="small person-mark">{words.sentence('chart.notAgreed')}</strong> : null;
 }
 
 type RoundProps = { readonly round: ChartRound; readonly person: string; readonly agents: readonly Agent[] };
@@ -126,6 +134,7 @@ function OfRound({ round, person, agents }: RoundProps) {
       <span className="person-who">
         <span className="person-when">{stampText(signing.measuredAt, words)}</span>
         <span className="small soft">{whoText(signing, agents, words)}</span>
+        <NotReliedOn is={isNotReliedOn(round.countersigned, signing.id)} />
       </span>
       <span className="person-values">
         {standingValues(round, words).map(({ entry, sign, text }) => (

@@ -41,9 +41,11 @@ export const chart = {
   supervisorHint: 'A supervisor, somebody else than who signed.',
   supervisorMissing: 'Choose who countersigns.',
   chooseSupervisor: 'Choose',
-  noOwnRound:
-    'No reading of your own from the same hours is in the chart; you may take one first and choose it here.',
-  ownRound: 'Your own reading to set beside it',
+  countersignKept: 'What the supervisor says of it is kept, and stands above.',
+  countersignAgain: 'Countersign again',
+  noOwnRound: (f: { who: string }) =>
+    `No reading by ${f.who} from the same hours is in the chart; one may be taken first and chosen here.`,
+  ownRound: (f: { who: string }) => `A reading by ${f.who} to set beside it`,
   noOwn: 'none',
   verdict: 'Do you rely on this round?',
   agree: 'Yes, it stands',

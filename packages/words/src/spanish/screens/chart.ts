@@ -39,9 +39,11 @@ export const chart: Reworded<typeof english> = {
   supervisorMissing: 'Elija quién refrenda.',
   chooseSupervisor: 'Elija',
   waitsForSupervisor: 'La refrenda con su propio nombre alguien que supervise, distinto de quien firmó.',
-  noOwnRound:
-    'No hay en el registro ninguna lectura suya de las mismas horas; puede tomar antes una y elegirla aquí.',
-  ownRound: 'Su propia lectura para ponerla al lado',
+  countersignKept: 'Lo que la persona supervisora dice de ella queda guardado y figura arriba.',
+  countersignAgain: 'Refrendar de nuevo',
+  noOwnRound: (f) =>
+    `Ninguna lectura de ${f.who} de las mismas horas está en el registro; puede tomarse antes una y elegirla aquí.`,
+  ownRound: (f) => `Una lectura de ${f.who} para ponerla al lado`,
   noOwn: 'ninguna',
   verdict: '¿Da por buena esta ronda?',
   agree: 'Sí, queda así',

@@ -171,6 +171,11 @@ test('a reading on a day still to come is not signed, and the day is named', asy
   await page.getByLabel('First day').fill('2099-01-01');
   await page.getByLabel(/^Systolic, Day 1, .*, Morning, reading 1$/).focus();
   await page.keyboard.type('1086470');
+  // What was typed is not taken away by one touch.
+  await page.getByRole('button', { name: /^Discard it and start again/ }).click();
+  await expect(page.getByText('Discard every reading that stands on this page?')).toBeVisible();
+  await page.getByRole('button', { name: 'Cancel' }).click();
+  await expect(page.getByLabel(/^Systolic, Day 1, .*, Morning, reading 1$/)).toHaveValue('108');
   const agent = page.getByLabel('Who is measuring?');
   await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
@@ -236,6 +241,12 @@ test('a messy file: the zone is asked, two rows are named, one is put right, and
     await page.getByRole('link', { name: 'Act now: 1 alert not closed' }).click();
     await expect(open.getByRole('heading', { name: 'Act now: not closed' })).toBeInViewport();
     await expectAccessible(page);
+    await open.getByLabel('Whom did you tell?').fill('Dr Abara');
+    await open.getByLabel('What was said back?').fill('She comes at once');
+    await open.getByRole('button', { name: 'Close it' }).click();
+    const answer = page.getByRole('status').filter({ hasText: /^Closed: told Dr Abara, / });
+    await expect(answer).toBeFocused();
+    await expect(open).toHaveCount(0);
   });
 
   await test.step('the same file again adds nothing', async () => {
@@ -257,6 +268,9 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await page
     .getByLabel('Lines from a spreadsheet or a message')
     .fill(readFileSync(example('recording-24h.csv'), 'utf8'));
+  await expect(page.getByText(/by the clock: the night is then 01:00 to 06:00/)).toBeVisible();
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+  await expect(page.getByText('Say when the person slept, or that it is not known.')).toBeVisible();
   await page.getByLabel('Asleep from').fill('23:00');
   await page.getByLabel('Awake again at').fill('07:00');
   await page.getByLabel('Readings it was set to take').fill('40');

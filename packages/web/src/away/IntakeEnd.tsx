@@ -31,7 +31,7 @@ import { apartText } from './apartText.js';
 import { devicesNamed } from './devicesNamed.js';
 import { evidenceOf, linesOfLongNotes, linesOfUnreadArms } from './evidence.js';
 import { flagText, linesText } from './flagText.js';
-import { isGridDated } from './intake.js';
+import { isGridDated, isNightAsked } from './intake.js';
 import { LeftOut } from './LeftOut.js';
 import { RefusedLines } from './RefusedLines.js';
 import { ShortResult } from './ShortResult.js';
@@ -150,6 +150,7 @@ function ComesTo({
       ? [words.sentence('away.napWithin')]
       : []),
     ...(noteOver > 0 ? [words.sentence('away.noteTooLong')] : []),
+    ...(isNightAsked(evidence, form.text) ? [words.sentence('away.sayAsleep')] : []),
     ...(isScheduledWrong ? [words.sentence('away.scheduledWrong')] : []),
     ...(record.identity === null ? [words.sentence('away.nobodyKnown')] : []),
     ...(isWithoutRules ? [words.sentence('away.withoutRules')] : []),
@@ -294,9 +295,7 @@ function ComesTo({
           {words.sentence('away.sign')}
         </button>
         <p className="soft small">{words.sentence('away.signHint')}</p>
-        <button type="button" className="button button-quiet" onClick={() => form.done()}>
-          {words.sentence('away.startAgain')}
-        </button>
+        <StartAgain onSure={() => form.done()} />
       </section>
     </>
   );
@@ -305,9 +304,36 @@ function ComesTo({
 /** Questions of this page that can stand open, and where they are asked. */
 const QUESTIONS = [
   { says: 'away.sayJoins', at: 'away-joins' },
+  { says: 'away.sayAsleep', at: 'away-asleep' },
   { says: 'review.unaskedFeatures', at: 'away-features' },
   { says: 'away.noteTooLong', at: 'away-note' },
 ] as const;
+
+/** Takes away everything that was typed or brought in, once it was asked. */
+function StartAgain({ onSure }: { readonly onSure: () => void }) {
+  const { words } = useApp();
+  const [isAsking, setAsking] = useState(false);
+  if (!isAsking) {
+    return (
+      <button type="button" className="button button-quiet" onClick={() => setAsking(true)}>
+        {words.sentence('away.startAgain')}
+      </button>
+    );
+  }
+  return (
+    <div className="notice" role="alert">
+      <p>{words.sentence('away.startAgainSure')}</p>
+      <div className="buttons">
+        <button type="button" className="button" onClick={onSure}>
+          {words.sentence('review.discardNow')}
+        </button>
+        <button type="button" className="button button-quiet" onClick={() => setAsking(false)}>
+          {words.sentence('app.cancel')}
+        </button>
+      </div>
+    </div>
+  );
+}
 
 /** Leads to the place at which something is asked; null for a place of its own. */
 function ToQuestion({ at, children }: { readonly at: string | null; readonly children: string }) {

@@ -1,7 +1,8 @@
 import type { PersonRecord } from '@evenfall/api';
 import { type InForce, roundFactsOf } from '@evenfall/record';
+import { clock } from '@evenfall/words';
 import { useApp } from '../app/context.js';
-import { dayText } from '../app/times.js';
+import { dayText, timeText } from '../app/times.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { localDate } from '../ports/stampAt.js';
@@ -78,7 +79,7 @@ export function IntakeForm({ person, record, inForce, isWithoutRules = false }: 
         {way === 'pasted' ? <PastedTable state={state} /> : null}
         {way === 'file' ? <TableFile state={state} /> : null}
       </section>
-      {of === 'ambulatory' ? <OfRecording state={state} /> : null}
+      {of === 'ambulatory' ? <OfRecording state={state} inForce={inForce} /> : null}
       {read === null ? null : (
         <>
           <Questions state={state} />
@@ -98,12 +99,19 @@ export function IntakeForm({ person, record, inForce, isWithoutRules = false }: 
 }
 
 /** What a recorder does not say: when the person slept, and how many readings it was set to take. */
-function OfRecording({ state: { form } }: { readonly state: ReturnType<typeof useIntake> }) {
+function OfRecording({
+  state: { form },
+  inForce: { ambulatoryRules },
+}: {
+  readonly state: ReturnType<typeof useIntake>;
+  readonly inForce: InForce;
+}) {
   const { words } = useApp();
+  const at = (minutes: number) => timeText(clock(minutes % 1440), words);
   return (
     <section className="form" aria-label={words.sentence('away.ofRecording')}>
       <h2>{words.sentence('away.ofRecording')}</h2>
-      <div className="away-sleep">
+      <div className="away-sleep" id="away-asleep" tabIndex={-1}>
         {(['asleepFrom', 'asleepTo', 'napFrom', 'napTo'] as const).map((field) => (
           <Field key={field} label={words.sentence(`away.${field}`)}>
             {(control) => (
@@ -130,7 +138,20 @@ function OfRecording({ state: { form } }: { readonly state: ReturnType<typeof us
           )}
         </Field>
       </div>
-      <p className="soft small">{words.sentence('away.asleepHint')}</p>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={form.text('asleepUnknown') !== ''}
+          onChange={({ target }) => form.set('asleepUnknown', target.checked ? 'yes' : '')}
+        />
+        <span>{words.sentence('away.asleepUnknown')}</span>
+      </label>
+      <p className="soft small">
+        {words.sentence('away.asleepHint', {
+          from: at(ambulatoryRules.nightFrom),
+          to: at(ambulatoryRules.nightTo),
+        })}
+      </p>
     </section>
   );
 }

@@ -7,7 +7,7 @@ import {
   type SeriesColumn,
   type SeriesMapping,
 } from '@evenfall/exchange';
-import type { SeriesKind } from '@evenfall/record';
+import type { SeriesEvidence, SeriesKind } from '@evenfall/record';
 import { GRID_PARTS, type GridRow, type GridTable, gridRows, gridTable, type TextOf } from './weekGrid.js';
 
 /** How readings come in: typed into the grid, pasted, or as a file. */
@@ -102,4 +102,22 @@ export function columnsIn(text: string): (SeriesColumn | null)[] | null {
 /** Whether a grid has a time for each part of the day and a first day. */
 export function isGridDated(text: TextOf): boolean {
   return text('firstDay') !== '' && GRID_PARTS.every((part) => text(part) !== '');
+}
+
+/**
+ * Whether it is still to be said when the person slept through a recording: nothing tells its night, neither times nor marks
+ * in the table, and nobody said that it is not known.
+ */
+export function isNightAsked(
+  {
+    of,
+    asleep,
+    readings,
+  }: Pick<SeriesEvidence, 'of' | 'asleep'> & {
+    readonly readings: readonly Pick<SeriesEvidence['readings'][number], 'asleep'>[];
+  },
+  text: TextOf,
+): boolean {
+  const isMarked = readings.some((one) => one.asleep !== null);
+  return of === 'ambulatory' && asleep === null && !isMarked && text('asleepUnknown') === '';
 }

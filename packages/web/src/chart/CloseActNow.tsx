@@ -26,10 +26,12 @@ type CloseProps = {
   readonly says?: string;
   /** What was found stands just above. */
   readonly isSaidAbove?: boolean;
+  /** It is closed and goes from the page, with what was kept of it in words. */
+  readonly onClosed?: (said: string) => void;
 };
 
 /** Acts-now of a round that are open, and the form that closes them: whom was told, when, what was said back. */
-export function CloseActNow({ round, person, open, saw, says, isSaidAbove = false }: CloseProps) {
+export function CloseActNow({ round, person, open, saw, says, isSaidAbove = false, onClosed }: CloseProps) {
   const app = useApp();
   const { words, clock, server, store, sending } = app;
   const now = clock.stamp();
@@ -72,6 +74,7 @@ export function CloseActNow({ round, person, open, saw, says, isSaidAbove = fals
     const answer = await server.call('addEntries', { body: { entries: [entry] } });
     if (answer.ok) {
       form.done();
+      onClosed?.(words.sentence('chart.closedNow', { whom, at: stampText(toldAt, words), said: says ?? '' }));
       await loadRecord(app, person, inBook.book);
     } else if (isWorthRepeating(answer.status)) {
       // It was acted on, whatever the network does: it waits like a round that was signed, under the same id.

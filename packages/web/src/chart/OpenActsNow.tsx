@@ -1,4 +1,5 @@
 import type { ChartRound, StoredEntry } from '@evenfall/record';
+import { useEffect, useRef, useState } from 'react';
 import { CloseActNow } from './CloseActNow.js';
 import { useOpenActs } from './useOpenActs.js';
 
@@ -17,11 +18,30 @@ export const OPEN_ACTS_NOW = 'open-acts-now';
  */
 export function OpenActsNow({ person, rounds, entries }: OpenProps) {
   const all = useOpenActs(rounds, entries);
-  if (all.length === 0) return null;
+  const [closed, setClosed] = useState<string | null>(null);
+  const answer = useRef<HTMLParagraphElement>(null);
+  // The form that was written into goes from the page: its reader is led to what came of it.
+  useEffect(() => {
+    if (closed !== null) answer.current?.focus();
+  }, [closed]);
+  if (all.length === 0 && closed === null) return null;
   return (
     <div className="round-duties" id={OPEN_ACTS_NOW}>
+      {closed === null ? null : (
+        <p className="notice" role="status" ref={answer} tabIndex={-1}>
+          {closed}
+        </p>
+      )}
       {all.map(({ id, open, saw, says }) => (
-        <CloseActNow key={id} round={{ id }} person={person} open={open} saw={saw} says={says} />
+        <CloseActNow
+          key={id}
+          round={{ id }}
+          person={person}
+          open={open}
+          saw={saw}
+          says={says}
+          onClosed={setClosed}
+        />
       ))}
     </div>
   );

@@ -60,8 +60,10 @@ export const away = {
   napTo: 'Slept by day until',
   napAlone: 'A sleep by day is told beside the hours of the night: say those too.',
   napWithin: 'The sleep by day lies within the hours of the night: look at the times.',
-  asleepHint:
-    'By the person’s own diary. Left blank, day and night are told by marks in the table, or else by the clock, and that is said.',
+  asleepUnknown: 'The sleep times are not known',
+  asleepHint: (f: { from: string; to: string }) =>
+    `By the person’s own diary. Where they are not known, day and night are told by marks in the table, or else by the clock: the night is then ${f.from} to ${f.to}, and fewer readings fall into it. They cannot be added once it is signed.`,
+  sayAsleep: 'Say when the person slept, or that it is not known.',
   scheduled: 'Readings it was set to take',
   scheduledWrong: 'The number of readings that were planned is a whole number, or blank.',
   questions: 'To be said first',
@@ -175,7 +177,8 @@ export const away = {
     `${f.count === 1 ? 'Line' : 'Lines'} ${f.lines}: of a note the first ${say.short(f.most)} characters are kept. Keep the file for the rest.`,
   sign: 'Sign',
   signHint: 'What is signed goes into the record as it came, refused rows and all.',
-  startAgain: 'Discard it and start again',
+  startAgain: 'Discard it and start again …',
+  startAgainSure: 'Discard every reading that stands on this page?',
   actFirst: 'Act first',
   nothingLeftOut: 'Nothing was left out.',
   leftOut: (f: Readings, say: Say) => `Left out: ${say.short(f.readings)}`,

@@ -27,6 +27,7 @@ export const chart = {
   saidBackMissing: 'Write what was said back.',
   close: 'Close it',
   closedLine: 'Closed.',
+  closedNow: (f: { whom: string; at: string; said: string }) => `Closed: told ${f.whom}, ${f.at}. ${f.said}`,
   closedSays: (f: { conditions: string; whom: string; at: string; said: string; who: string }) =>
     `${f.conditions}: told ${f.whom}, ${f.at}. Said back: ${f.said} (${f.who})`,
   resultAmended: 'After amendment: made again from the values as they stand now.',

@@ -55,8 +55,10 @@ export const away: Reworded<typeof english> = {
   napTo: 'Siesta hasta',
   napAlone: 'La siesta se dice junto a las horas de la noche: diga también esas.',
   napWithin: 'La siesta cae dentro de las horas de la noche: revise las horas.',
-  asleepHint:
-    'Según el diario de la propia persona. En blanco, el día y la noche se toman de las marcas de la tabla o, si no, del reloj, y así se dice.',
+  asleepUnknown: 'No se sabe a qué horas durmió',
+  asleepHint: (f) =>
+    `Según el diario de la propia persona. Si no se saben, el día y la noche se distinguen por las marcas de la tabla o, si no, por el reloj: la noche va entonces de ${f.from} a ${f.to}, y caen en ella menos lecturas. No se pueden añadir una vez firmado.`,
+  sayAsleep: 'Diga cuándo durmió la persona, o que no se sabe.',
   scheduled: 'Lecturas programadas',
   scheduledWrong: 'El número de lecturas programadas es un número entero, o queda en blanco.',
   questions: 'Lo que hay que decir primero',
@@ -163,7 +165,8 @@ export const away: Reworded<typeof english> = {
     `${f.count === 1 ? 'Línea' : 'Líneas'} ${f.lines}: de una nota se guardan los primeros ${say.short(f.most)} caracteres. Conserve el archivo para el resto.`,
   sign: 'Firmar',
   signHint: 'Lo que se firma entra en el registro como vino, también las filas rechazadas.',
-  startAgain: 'Descartarlo y empezar de nuevo',
+  startAgain: 'Descartarlo y empezar de nuevo …',
+  startAgainSure: '¿Descartar todas las lecturas de esta página?',
   actFirst: 'Actuar primero',
   nothingLeftOut: 'No se dejó nada fuera.',
   leftOut: (f, say) => `Fuera: ${say.short(f.readings)}`,

@@ -26,6 +26,7 @@ export const chart: Reworded<typeof english> = {
   saidBackMissing: 'Escriba qué le respondieron.',
   close: 'Cerrarlo',
   closedLine: 'Cerrado.',
+  closedNow: (f) => `Cerrado: se avisó a ${f.whom}, ${f.at}. ${f.said}`,
   closedSays: (f) => `${f.conditions}: se avisó a ${f.whom}, ${f.at}. Respuesta: ${f.said} (${f.who})`,
   resultAmended: 'Tras la enmienda: hecho de nuevo con los valores tal como constan ahora.',
   resultNotMade:

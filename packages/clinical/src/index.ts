@@ -212,6 +212,7 @@ export type {
   HomeFlagCode,
   HomeReasonCode,
   HomeResult,
+  HomeRuleName,
 } from './outOfOffice/homeResult.js';
 export { HOME_RULE, homeResult, NOTHING_BY_HAND } from './outOfOffice/homeResult.js';
 export type { HomeRules } from './outOfOffice/homeRules.js';
@@ -232,7 +233,7 @@ export { officeBeside } from './outOfOffice/officeBeside.js';
 export type { OfficePressure, OfficeVisit, OfficeVisits } from './outOfOffice/officeVisits.js';
 export { isNearSeries, officeVisits } from './outOfOffice/officeVisits.js';
 export { ofSchedule } from './outOfOffice/ofSchedule.js';
-export type { PeriodCategory } from './outOfOffice/periodCategories.js';
+export type { PeriodCategories } from './outOfOffice/periodCategories.js';
 export { periodCategories } from './outOfOffice/periodCategories.js';
 export type { PeriodCounts } from './outOfOffice/periodCounts.js';
 export { periodCounts } from './outOfOffice/periodCounts.js';

@@ -29,6 +29,20 @@ test('the names stand in the answer for people, and the side of the limits of a 
   expect((await at('--rules ish-2020')).stdout).not.toContain('Category');
 });
 
+// Out-of-office handbook 8.1: the row of ESC 2024 is from memory, to be shown as such; those of NICE and ACC/AHA were read or quoted.
+test('names from memory ask to be confirmed, for people and for programs', async () => {
+  const codes = async (rules: string) => {
+    const { json } = await at(`--rules ${rules} --json`);
+    return (json[0] as { flags: { code: string }[] }).flags.map(({ code }) => code);
+  };
+  expect(await codes('esc-2024')).toContain('limits-from-memory');
+  expect(await codes('nice-ng136')).not.toContain('limits-from-memory');
+  expect(await codes('acc-aha-2025')).not.toContain('limits-from-memory');
+  const caution = 'Confirm the limits of this category with your local protocol';
+  expect((await at('--rules esc-2024')).stdout).toMatch(new RegExp(`Note +${caution}`));
+  expect((await at('--rules nice-ng136')).stdout).not.toContain(caution);
+});
+
 // A1 in the out-of-office handbook 19: ratios 0.8384 and 0.7962; the systolic is a dipper, the diastolic an extreme one.
 test('A1: the fall as a ratio, and the class of the diastolic beside that of the systolic', async () => {
   const { json } = await at('--json');

@@ -54,7 +54,7 @@ describe('the invented week H1', () => {
     expect(found.dayMeans.map(({ systolic }) => systolic)).toEqual([137, 135.5, 138.5, 134.5, 136.5, 137.5]);
     expect(found.dayMeans[0]?.date).toBe('2025-03-04');
     expect(found.shown).toEqual({ systolic: '137', diastolic: '84.96' });
-    expect(found.computedBy).toMatchObject({ preset: 'ish-2020', rule: 'home-1' });
+    expect(found.computedBy).toMatchObject({ preset: 'ish-2020', rule: 'home-2' });
   });
 
   test('the named keys come first and in their order', async () => {

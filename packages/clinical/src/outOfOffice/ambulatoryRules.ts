@@ -1,6 +1,7 @@
 import type { SidedLimit } from '../contract/shownPressure.js';
 import type { EditingRule } from './artefacts.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
+import type { PeriodSchemeId } from './periodCategories.js';
 
 /** The periods of a recording, each with a mean and limits of its own. */
 export const PERIODS = ['whole', 'day', 'night'] as const;
@@ -17,6 +18,8 @@ export type AmbulatoryRules = {
   readonly leastNight: SidedLimit | null;
   /** A stretch of so many hours without a reading makes the recording one to repeat. */
   readonly longestEmptyHours: SidedLimit | null;
+  /** A recording that lasted less is said to be short; it is judged all the same. */
+  readonly leastHours: SidedLimit | null;
   /** Any of these at its limit is high. */
   readonly judged: readonly Period[];
   readonly wholeMean: WholeMean;
@@ -26,6 +29,8 @@ export type AmbulatoryRules = {
   readonly dayDiastolic: SidedLimit | null;
   readonly nightSystolic: SidedLimit | null;
   readonly nightDiastolic: SidedLimit | null;
+  /** How each mean that is judged is named. */
+  readonly scheme: PeriodSchemeId;
   readonly editing: EditingRule;
   /** A reading further than this many SD from the mean of its period is edited too; null is off. */
   readonly editingSds: SidedLimit | null;
@@ -43,6 +48,7 @@ export const DEFAULT_AMBULATORY_RULES: AmbulatoryRules = {
   leastDay: { comparison: '>=', limit: F.leastDayReadings.value },
   leastNight: { comparison: '>=', limit: F.leastNightReadings.value },
   longestEmptyHours: null,
+  leastHours: null,
   judged: PERIODS,
   wholeMean: 'over-time',
   wholeSystolic: null,
@@ -51,6 +57,7 @@ export const DEFAULT_AMBULATORY_RULES: AmbulatoryRules = {
   dayDiastolic: null,
   nightSystolic: null,
   nightDiastolic: null,
+  scheme: 'high-or-not',
   editing: 'range-a',
   editingSds: null,
   dayFrom: F.dayFrom.value,

@@ -9,12 +9,18 @@ import { type ByMeasure, forEachMeasure, ofEachMeasure } from './byMeasure.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import { dayPartOf, homeDayOf, sittingsOf } from './homeDays.js';
 import type { HomeRules } from './homeRules.js';
-import { homeScheme } from './homeSchemes.js';
+import { firstHighFrom, highFrom, homeScheme } from './homeSchemes.js';
 import { inTimeOrder, isTwin, type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
 import { averageRealVariability, cvPercent } from './variability.js';
 
 /** Name of this rule; one that gives another result for the same readings has another name. */
-export const HOME_RULE = 'home-1';
+export const HOME_RULE = 'home-2';
+
+/**
+ * Rules by which a kept value is made again. By `home-1` a place's own limit of high moved the first name for a high mean
+ * alone, so that a mean below a limit set further up could have the name of a stage beyond it.
+ */
+export type HomeRuleName = typeof HOME_RULE | 'home-1';
 
 export type DropCode = 'dropped-day' | 'first-of-sitting' | 'beyond-two' | 'duplicate' | 'wrist' | 'rejected';
 export type Dropped = { readonly index: number } & Flag<DropCode>;
@@ -90,6 +96,7 @@ export type HomeFlagCode = 'same-time-other-value' | 'limits-from-memory';
 /**
  * The mean of readings at home by a rule set, with everything that was left out and why. Readings may come in any order.
  *
+ * @param rule by which the names go by a place's own limit
  * Errors: none; an empty series answers with nulls.
  * Source: out-of-office handbook 3 (the rule, a decision, with each guideline's parameters from section 2).
  */
@@ -97,6 +104,7 @@ export function homeResult(
   readings: readonly SeriesReading[],
   known: HomeCircumstances,
   rules: HomeRules,
+  rule: HomeRuleName = HOME_RULE,
 ): HomeResult {
   const { kept, dropped, days: measuredDays } = selected(readings, known, rules);
   const byPart = (part: 'morning' | 'evening') =>
@@ -106,7 +114,7 @@ export function homeResult(
   const all = ofEachMeasure(values, (list) => mean(list));
   const dayMeans = meansByDay(kept, rules);
   const short = shortOf(kept.length, measuredDays, dayMeans.length, rules);
-  const judged = judgedOf({ all, morning, evening }, short.length === 0, known, rules);
+  const judged = judgedOf({ all, morning, evening }, short.length === 0, known, rules, rule);
   return {
     valid: short.length === 0,
     why: [...short, ...judged.why],
@@ -261,12 +269,14 @@ function judgedOf(
   isValid: boolean,
   { ageYears, isPregnant }: HomeCircumstances,
   rules: HomeRules,
+  rule: HomeRuleName,
 ): Judged {
   const { highSystolic, highDiastolic } = rules;
   const scheme = homeScheme(
     rules.scheme === 'none' ? 'high-or-not' : rules.scheme,
     highSystolic,
     highDiastolic,
+    rule === 'home-1' ? firstHighFrom : highFrom,
   );
   const none = { high: null, category: null, flags: [] };
   const blank = { systolic: null, diastolic: null };

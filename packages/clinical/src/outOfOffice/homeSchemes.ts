@@ -73,39 +73,63 @@ const SCHEMES: readonly HomeScheme[] = [
 /**
  * The scheme of names with the limits of high that the rules have, so that a place which sets its own limit never reads
  * a name that says otherwise. Null where the rules give no names or no limits.
+ *
+ * @param from how the names go by those limits; another only to make a kept value again
  */
 export function homeScheme(
   id: HomeSchemeId,
   highSystolic: SidedLimit | null,
   highDiastolic: SidedLimit | null,
+  from: typeof highFrom = highFrom,
 ): HomeScheme | null {
   const scheme = SCHEMES.find((one) => one.id === id);
   if (scheme === undefined || highSystolic === null || highDiastolic === null) return null;
-  return highFrom(scheme, highSystolic, highDiastolic);
+  return from(scheme, highSystolic, highDiastolic);
 }
 
-/** A scheme whose first name for a high mean begins at the limits of the rules, mmHg. */
+/** A scheme whose names for a high mean begin at the limits of the rules, mmHg, and none of them below. */
 export function highFrom<Scheme extends CategoryScheme>(
   scheme: Scheme,
   highSystolic: SidedLimit,
   highDiastolic: SidedLimit,
 ): Scheme {
   const firstRaised = scheme.bands.find(({ level }) => isRaised(level));
-  const bands = scheme.bands.map((one) =>
+  const of = (one: Band, published: Bound | null, high: SidedLimit) =>
     one === firstRaised
-      ? {
-          ...one,
-          systolic: moved(one.systolic, highSystolic),
-          diastolic: moved(one.diastolic, highDiastolic),
-        }
-      : one,
-  ) as [Band, ...Band[]];
+      ? moved(published, high)
+      : isRaised(one.level)
+        ? notBelow(published, high)
+        : published;
+  const bands = scheme.bands.map((one) => ({
+    ...one,
+    systolic: of(one, one.systolic, highSystolic),
+    diastolic: of(one, one.diastolic, highDiastolic),
+  })) as unknown as [Band, ...Band[]];
+  return { ...scheme, bands };
+}
+
+/** As `home-1` had it: only the first of the names moves, so that one after it can begin below the limit of high. */
+export function firstHighFrom<Scheme extends CategoryScheme>(
+  scheme: Scheme,
+  highSystolic: SidedLimit,
+  highDiastolic: SidedLimit,
+): Scheme {
+  const moves = highFrom(scheme, highSystolic, highDiastolic);
+  const first = scheme.bands.findIndex(({ level }) => isRaised(level));
+  const bands = scheme.bands.map((one, at) => (at === first ? moves.bands[at] : one)) as [Band, ...Band[]];
   return { ...scheme, bands };
 }
 
 function moved(published: Bound | null, limit: SidedLimit): Bound {
   const sure = published?.limit === limit.limit ? published.sure : 'decision';
   return { ...limit, sure };
+}
+
+/** The bound of a name further up, or the limit of high where that is higher; at the same number `>` is the higher. */
+function notBelow(published: Bound | null, limit: SidedLimit): Bound | null {
+  if (published === null || published.limit > limit.limit) return published;
+  if (published.limit === limit.limit && limit.comparison === '>=') return published;
+  return moved(published, limit);
 }
 
 function originOf({ source, sure }: Figure): { source: string; status: Figure['sure'] } {

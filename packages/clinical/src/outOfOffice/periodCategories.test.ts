@@ -32,7 +32,21 @@ const means = (whole: string, day: string, night: string, more: Partial<Given> =
 });
 
 const named = (given: Given, id: string, rules = ambulatoryRules(protocolOf(id))) =>
-  periodCategories(given, rules, id).map(({ period, category }) => `${period} ${category}`);
+  periodCategories(given, rules).names.map(({ period, category }) => `${period} ${category}`);
+
+/** The rules of a guideline with limits of a place's own. */
+function changedRules(id: string, limits: Readonly<Record<string, number>>) {
+  const changed = overrideFields(
+    protocolOf(id),
+    Object.entries(limits).map(([key, limit]) => ({
+      section: 'ambulatory',
+      key,
+      value: { comparison: '>=', limit },
+    })),
+  );
+  if (!changed.ok) throw new Error(JSON.stringify(changed.refusals));
+  return ambulatoryRules(changed.value);
+}
 
 // Out-of-office handbook 8.1, each limit from both sides: NICE stage 1 from 135/85 and stage 2 from 150/95 by day alone.
 test.each([
@@ -96,12 +110,41 @@ test('no name where the recording is not enough, nor for a child, in pregnancy, 
 });
 
 test('a limit that a place sets itself is where the first high name begins', () => {
-  const changed = overrideFields(protocolOf('nice-ng136'), [
-    { section: 'ambulatory', key: 'daySystolic', value: { comparison: '>=', limit: 140 } },
-  ]);
-  if (!changed.ok) throw new Error(JSON.stringify(changed.refusals));
-  const rules = ambulatoryRules(changed.value);
+  const rules = changedRules('nice-ng136', { daySystolic: 140 });
   expect(named(means('130/70', '139/80', '120/70'), 'nice-ng136', rules)).toEqual(['day below-stage-1']);
   expect(named(means('130/70', '140/80', '120/70'), 'nice-ng136', rules)).toEqual(['day stage-1']);
   expect(named(means('130/70', '150/80', '120/70'), 'nice-ng136', rules)).toEqual(['day stage-2']);
+});
+
+// What a place takes for high decides: a name of the range called hypertension is never given below it.
+test('no name for a high mean below a limit that a place sets itself, however high that is', () => {
+  const nice = changedRules('nice-ng136', { daySystolic: 155 });
+  const day = (mean: string, id: string, rules: typeof nice) =>
+    named(means('100/60', mean, '100/60'), id, rules).at(-1);
+  expect(day('152/80', 'nice-ng136', nice)).toBe('day below-stage-1');
+  expect(day('154.9/80', 'nice-ng136', nice)).toBe('day below-stage-1');
+  expect(day('155/80', 'nice-ng136', nice)).toBe('day stage-2');
+  // The diastolic keeps its own limits.
+  expect(day('152/95', 'nice-ng136', nice)).toBe('day stage-2');
+  const acc = changedRules('acc-aha-2025', { daySystolic: 140 });
+  expect(day('137/70', 'acc-aha-2025', acc)).toBe('day elevated');
+  expect(day('140/70', 'acc-aha-2025', acc)).toBe('day stage-2');
+});
+
+// Out-of-office handbook 8.1 has the row of ESC 2024 from memory, that of NICE quoted and that of ACC/AHA read in its table 7.
+test('names that were never read again ask to be confirmed', () => {
+  const flags = (id: string) =>
+    periodCategories(means('125/70', '125/75', '112/62'), ambulatoryRules(protocolOf(id))).flags;
+  expect(flags('esc-2024')).toEqual([{ code: 'limits-from-memory', figures: {} }]);
+  expect(flags('nice-ng136')).toEqual([]);
+  expect(flags('acc-aha-2025')).toEqual([]);
+  expect(flags('means-alone-over-24-hours')).toEqual([]);
+});
+
+test('the names are those of the rules, whatever preset they began with', () => {
+  const rules = ambulatoryRules(protocolOf('nice-ng136'));
+  expect(named(means('130/70', '152/80', '120/70'), '', { ...rules, scheme: 'esc-2024' })).toEqual([
+    'day hypertension',
+  ]);
+  expect(named(means('130/70', '152/80', '120/70'), '', { ...rules, scheme: 'none' })).toEqual([]);
 });

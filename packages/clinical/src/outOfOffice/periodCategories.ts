@@ -1,13 +1,29 @@
 import { categoryIn } from '../category/categoryIn.js';
 import { type Bound, band, bound, type CategoryScheme } from '../category/scheme.js';
 import type { Figure } from '../contract/figure.js';
+import type { Flag } from '../contract/flag.js';
 import type { AmbulatoryResult } from './ambulatoryResult.js';
 import type { AmbulatoryRules, Period } from './ambulatoryRules.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import { highFrom } from './homeSchemes.js';
 
+/**
+ * How guidelines name the means of a recording; `none` gives no name, `high-or-not` only that. A table of names is never
+ * changed: one with other limits has another id, so that what was kept under a protocol keeps its names.
+ */
+export const PERIOD_SCHEME_IDS = ['none', 'high-or-not', 'nice-ng136', 'acc-aha-2017', 'esc-2024'] as const;
+export type PeriodSchemeId = (typeof PERIOD_SCHEME_IDS)[number];
+
 /** What a rule set calls the mean of one period of a recording, with the names of a mean at home. */
 export type PeriodCategory = { readonly period: Period; readonly category: string };
+
+/** The name of each mean, and what is to be known of them: that limits they stand on were never read again. */
+export type PeriodCategories = {
+  readonly names: readonly PeriodCategory[];
+  readonly flags: readonly Flag<'limits-from-memory'>[];
+};
+
+const NO_NAMES: PeriodCategories = { names: [], flags: [] };
 
 const from = (figure: Figure): Bound => bound(figure, '>=');
 
@@ -86,8 +102,9 @@ const ACC: OfPeriods = {
   ),
 };
 
-/** Guidelines that have more names for a mean over 24 hours, by day or by night than high. */
-const NAMED: Readonly<Record<string, OfPeriods>> = {
+/** What guidelines call a mean over 24 hours, by day or by night; a period that one has no names for is high or not. */
+const SCHEMES: Readonly<Record<Exclude<PeriodSchemeId, 'none'>, OfPeriods>> = {
+  'high-or-not': HIGH_OR_NOT,
   'nice-ng136': {
     day: {
       id: 'nice-ng136',
@@ -101,7 +118,6 @@ const NAMED: Readonly<Record<string, OfPeriods>> = {
     },
   },
   'acc-aha-2017': ACC,
-  'acc-aha-2025': ACC,
   'esc-2024': {
     whole: esc(
       F.escWholeElevatedSystolic,
@@ -123,25 +139,30 @@ const NAMED: Readonly<Record<string, OfPeriods>> = {
  * What the rule set calls each mean that it judges; nothing of a recording that is not valid, of a child or in pregnancy, nor of
  * a period without limits or without one of the numbers. Worked out where it is shown: what is kept says high or not.
  *
- * @param preset the id of the rule set, whose guideline gives the names; a limit that a place set itself is where high begins
  * Source: out-of-office handbook 8.1.
  */
 export function periodCategories(
   { judged, valid, why }: Pick<AmbulatoryResult, 'judged' | 'valid' | 'why'>,
   rules: AmbulatoryRules,
-  preset: string | null,
-): PeriodCategory[] {
-  if (!valid || why.some(({ code }) => code === 'child' || code === 'pregnancy')) return [];
+): PeriodCategories {
+  const { scheme: id } = rules;
+  if (id === 'none' || !valid) return NO_NAMES;
+  if (why.some(({ code }) => code === 'child' || code === 'pregnancy')) return NO_NAMES;
   const limits = {
     whole: [rules.wholeSystolic, rules.wholeDiastolic],
     day: [rules.daySystolic, rules.dayDiastolic],
     night: [rules.nightSystolic, rules.nightDiastolic],
   } as const;
-  return rules.judged.flatMap((period) => {
+  const found = rules.judged.flatMap((period) => {
     const [systolic, diastolic] = limits[period];
     if (systolic === null || diastolic === null) return [];
-    const scheme = (preset === null ? undefined : NAMED[preset]?.[period]) ?? HIGH_OR_NOT[period];
-    const { category } = categoryIn(highFrom(scheme, systolic, diastolic), judged[period].mean);
-    return category === null ? [] : [{ period, category }];
+    const scheme = SCHEMES[id][period] ?? HIGH_OR_NOT[period];
+    const { category, flags } = categoryIn(highFrom(scheme, systolic, diastolic), judged[period].mean);
+    return category === null ? [] : [{ period, category, flags }];
   });
+  const isFromMemory = found.some(({ flags }) => flags.some(({ code }) => code === 'limits-from-memory'));
+  return {
+    names: found.map(({ period, category }) => ({ period, category })),
+    flags: isFromMemory ? [{ code: 'limits-from-memory', figures: {} }] : [],
+  };
 }

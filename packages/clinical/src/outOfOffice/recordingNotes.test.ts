@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { presetProtocol } from '../protocol/presetProtocol.js';
+import { ambulatoryRules } from '../protocol/rules.js';
 import { MINUTE_MS } from './clock.js';
 import { periodCounts } from './periodCounts.js';
 import type { DayNight } from './periods.js';
@@ -8,8 +10,16 @@ import type { SeriesReading } from './seriesReading.js';
 import { A1, readingAt } from './testing.js';
 
 const DIARY: DayNight = { by: 'asleep-range', asleep: { from: 23 * 60, to: 7 * 60 } };
+/** The rules of a preset; of no preset, those without any limit. */
+function rulesOf(id: string | null) {
+  const found = presetProtocol({ ambulatory: id ?? 'means-alone-over-24-hours' });
+  if (!found.ok) throw new Error(String(id));
+  return ambulatoryRules(found.value);
+}
+const NO_LIMITS = rulesOf(null);
+
 const codes = (readings: readonly SeriesReading[], preset: string | null, edited: readonly Edited[] = []) =>
-  recordingNotes(readings, edited, DIARY, preset).map(({ code }) => code);
+  recordingNotes(readings, edited, DIARY, rulesOf(preset)).map(({ code }) => code);
 
 /** A reading every so many minutes from 09:00 on. */
 function every(minutes: number, n: number): SeriesReading[] {
@@ -25,7 +35,7 @@ function every(minutes: number, n: number): SeriesReading[] {
 test('Hypertension Canada asks for 24 hours', () => {
   expect(codes(every(30, 48), 'hypertension-canada')).toEqual([]);
   expect(codes(every(30, 47), 'hypertension-canada')).toEqual(['under-a-day']);
-  expect(recordingNotes(every(30, 47), [], DIARY, 'hypertension-canada')[0]?.figures).toEqual({
+  expect(recordingNotes(every(30, 47), [], DIARY, rulesOf('hypertension-canada'))[0]?.figures).toEqual({
     hours: 23.5,
     least: 24,
   });
@@ -47,9 +57,17 @@ test('Hypertension Canada asks for 24 hours', () => {
   ]);
 });
 
+test('a place sets the hours that it asks for itself, or none', () => {
+  const codesUnder = (leastHours: ReturnType<typeof rulesOf>['leastHours']) =>
+    recordingNotes(every(30, 47), [], DIARY, { leastHours }).map(({ code }) => code);
+  expect(codesUnder({ comparison: '>=', limit: 23.5 })).toEqual([]);
+  expect(codesUnder({ comparison: '>=', limit: 24 })).toEqual(['under-a-day']);
+  expect(codesUnder(null)).toEqual([]);
+});
+
 // Out-of-office handbook 5: at most 30 minutes throughout for a profile (Thijs 1994).
 test('readings further apart than 30 minutes are said, by day and by night', () => {
-  expect(recordingNotes(A1, [], DIARY, null)).toEqual([
+  expect(recordingNotes(A1, [], DIARY, NO_LIMITS)).toEqual([
     { code: 'far-apart-by-night', figures: { minutes: 60, most: 30 } },
   ]);
   expect(codes(every(31, 46), null)).toEqual(['far-apart-by-day', 'far-apart-by-night']);
@@ -78,7 +96,7 @@ test('each number is counted for itself in each period', () => {
 test('hours of the clock are no night of somebody who slept by day', () => {
   const clock: DayNight = { by: 'clock', day: { from: 540, to: 1260 }, night: { from: 60, to: 360 } };
   const codesBy = (readings: readonly SeriesReading[], by: DayNight) =>
-    recordingNotes(readings, [], by, null).map(({ code }) => code);
+    recordingNotes(readings, [], by, NO_LIMITS).map(({ code }) => code);
   expect(codesBy(every(30, 48), clock)).toEqual(['night-by-clock']);
   expect(codesBy(every(30, 48), DIARY)).toEqual([]);
   expect(codesBy([], clock)).toEqual([]);

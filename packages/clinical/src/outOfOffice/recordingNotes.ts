@@ -1,5 +1,7 @@
 import type { Flag } from '../contract/flag.js';
+import { passes } from '../contract/threshold.js';
 import { median } from '../statistics/median.js';
+import type { AmbulatoryRules } from './ambulatoryRules.js';
 import { HOUR_MS, MINUTE_MS } from './clock.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import { type DayNight, type PeriodOf, periodOf } from './periods.js';
@@ -9,20 +11,20 @@ import { inTimeOrder, type SeriesReading } from './seriesReading.js';
 export type RecordingNoteCode = 'night-by-clock' | 'under-a-day' | 'far-apart-by-day' | 'far-apart-by-night';
 
 /**
- * What is to be known of how a recording was taken, beside whether it is valid: that it is shorter than its guideline asks
- * (Hypertension Canada alone; from the first reading to the last and the usual step after it), and that readings are further apart
- * than a profile bears, and that hours of the clock are no night of somebody who slept by day. Worked out where it is shown: nothing is judged by it.
+ * What is to be known of how a recording was taken, beside whether it is valid: that it is shorter than its rules ask
+ * (from the first reading to the last and the usual step after it), that readings are further apart than a profile bears,
+ * and that hours of the clock are no night of somebody who slept by day. Worked out where it is shown: nothing is judged by it.
  *
  * @param readings all that came, in any order
  * @param edited those that the result does not use
- * @param preset the id of the rule set
+ * @param rules how many hours they ask for; null where none
  * Source: out-of-office handbook 5, 20.
  */
 export function recordingNotes(
   readings: readonly SeriesReading[],
   edited: readonly Edited[],
   dayNight: DayNight,
-  preset: string | null,
+  { leastHours }: Pick<AmbulatoryRules, 'leastHours'>,
 ): Flag<RecordingNoteCode>[] {
   const unscheduled = new Set(edited.filter(isNotScheduled).map(({ index }) => index));
   const left = new Set(edited.map(({ index }) => index));
@@ -31,10 +33,10 @@ export function recordingNotes(
   const notes: Flag<RecordingNoteCode>[] = [];
   if (dayNight.by === 'clock' && used.length > 0) notes.push({ code: 'night-by-clock', figures: {} });
   const hours = lastingHours(came);
-  const least = F.canadaLeastHours.value;
-  const isLonger = unscheduled.size > 0 && edited.some(({ code }) => code === 'after-24-hours');
-  if (preset === 'hypertension-canada' && hours !== null && hours < least && !isLonger) {
-    notes.push({ code: 'under-a-day', figures: { hours, least } });
+  const isLonger = edited.some(({ code }) => code === 'after-24-hours');
+  if (leastHours !== null && hours !== null && !isLonger) {
+    const { comparison, limit: least } = leastHours;
+    if (!passes(hours, comparison, least)) notes.push({ code: 'under-a-day', figures: { hours, least } });
   }
   const most = F.profileMostMinutes.value;
   for (const period of ['day', 'night'] as const) {

@@ -6,6 +6,7 @@ import {
 } from '../outOfOffice/ambulatoryRules.js';
 import { EDITING_RULES } from '../outOfOffice/artefacts.js';
 import { OUT_OF_OFFICE_FIGURES as F } from '../outOfOffice/figures.js';
+import { PERIOD_SCHEME_IDS } from '../outOfOffice/periodCategories.js';
 import { choiceField, choicesField, wholeField } from './fieldShapes.js';
 import { limitField } from './homeSection.js';
 import type { Section } from './shape.js';
@@ -17,6 +18,9 @@ const minutes = [0, 1439] as const;
 
 /** The schema of protocols that first said how long may be without a reading. */
 const EMPTY_SINCE = 7;
+
+/** The schema of protocols that first said how means are named and how long a recording is to last. */
+const NAMES_SINCE = 8;
 
 /** How a recording over 24 hours is edited, divided and held against limits. The bounds of a local value are this project's. */
 export const AMBULATORY_SECTION: Section<AmbulatoryRules> = {
@@ -31,6 +35,7 @@ export const AMBULATORY_SECTION: Section<AmbulatoryRules> = {
       ['>=', '>'],
       EMPTY_SINCE,
     ),
+    leastHours: limitField(F.canadaLeastHours, [12, 24], RULES.leastHours, ['>='], NAMES_SINCE),
     judged: choicesField(
       PERIODS,
       RULES.judged,
@@ -57,6 +62,16 @@ export const AMBULATORY_SECTION: Section<AmbulatoryRules> = {
     dayDiastolic: limitField(F.dayHighDiastolic, [65, 100], RULES.dayDiastolic),
     nightSystolic: limitField(F.nightHighSystolic, [95, 140], RULES.nightSystolic),
     nightDiastolic: limitField(F.nightHighDiastolic, [55, 90], RULES.nightDiastolic),
+    scheme: choiceField(
+      PERIOD_SCHEME_IDS,
+      RULES.scheme,
+      {
+        meaning: 'how a mean of a recording is named',
+        source: 'out-of-office handbook 8.1',
+        sure: 'decision',
+      },
+      NAMES_SINCE,
+    ),
     editing: choiceField(
       EDITING_RULES,
       RULES.editing,

@@ -258,18 +258,25 @@ const AMBULATORY: readonly Preset[] = [
     leastPercent: { value: null, ...NICE },
     leastDay: least(F.niceLeastDayReadings),
     leastNight: { value: null, ...NICE },
+    scheme: word('nice-ng136', originOf(F.niceDayStage2Systolic)),
     ...WIDE,
   }),
-  ambulatory('hypertension-canada', CANADA, ['whole', 'day'], [WHOLE, DAY, null], WIDE),
+  ambulatory('hypertension-canada', CANADA, ['whole', 'day'], [WHOLE, DAY, null], {
+    leastHours: least(F.canadaLeastHours),
+    ...WIDE,
+  }),
   ...(['acc-aha-2017', 'acc-aha-2025'] as const).map((id) =>
     ambulatory(
       id,
       from('ACC/AHA 2025 pocket guideline, tables 7 and 9', 'found'),
       ['whole', 'day'],
       [ACC_WHOLE, ACC_DAY, ACC_NIGHT],
+      { scheme: word('acc-aha-2017', originOf(F.accDayElevatedSystolic)) },
     ),
   ),
-  ambulatory('esc-2024', from('ESC 2024', 'memory'), ALL, [WHOLE, DAY, NIGHT]),
+  ambulatory('esc-2024', from('ESC 2024', 'memory'), ALL, [WHOLE, DAY, NIGHT], {
+    scheme: word('esc-2024', originOf(F.escDayElevatedSystolic)),
+  }),
   ambulatory('esh-2023', from('ESH 2013 to 2023', 'memory'), ALL, [WHOLE, DAY, NIGHT]),
   ambulatory('ish-2020', from('ISH 2020', 'second-hand'), ['whole'], [WHOLE, DAY, NIGHT]),
   ambulatory('jsh-2019', from('JSH 2019', 'memory'), ALL, [WHOLE, DAY, NIGHT]),

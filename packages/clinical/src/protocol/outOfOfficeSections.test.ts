@@ -158,6 +158,23 @@ test('a place sets its own limit: the name follows it', () => {
   });
 });
 
+// What a place takes for high decides. H1 (out-of-office handbook 19) comes to 136.5833 after its first day; here each systolic is 15 more.
+test('no name for a high mean below a limit of the place that lies beyond the second name', () => {
+  const high = H1.map((one) => ({ ...one, systolic: (one.systolic ?? 0) + 15, diastolic: 70 }));
+  const changed = overrideFields(preset({ home: 'nice-ng136' }), [
+    { section: 'home', key: 'highSystolic', value: { comparison: '>=', limit: 155 } },
+  ]);
+  if (!changed.ok) throw new Error(JSON.stringify(changed.refusals));
+  const rules = homeRules(changed.value);
+  const found = homeResult(high, NOTHING_BY_HAND, rules);
+  expect(found.mean.systolic).toBeCloseTo(151.5833, 4);
+  expect(found).toMatchObject({ high: false, category: 'below-stage-1' });
+  // What was kept by the rule before is made again as it was.
+  expect(homeResult(high, NOTHING_BY_HAND, rules, 'home-1')).toMatchObject({ category: 'stage-2' });
+  const farther = high.map((one) => ({ ...one, systolic: one.systolic + 4 }));
+  expect(homeResult(farther, NOTHING_BY_HAND, rules)).toMatchObject({ high: true, category: 'stage-2' });
+});
+
 test('a name without a limit is refused at the limit', () => {
   const changed = overrideFields(preset({ home: 'ish-2020' }), [
     { section: 'home', key: 'highSystolic', value: null },
@@ -190,15 +207,51 @@ test('the longest stretch without a reading is limited by the older rule of rese
 
 test('a protocol of schema 6 says nothing of that stretch: it is read, keeps its version and has no such limit', () => {
   const { sections, ...now } = preset({ ambulatory: 'research-levels' });
-  const { longestEmptyHours, ...then } = sections.ambulatory ?? ({} as never);
+  const { longestEmptyHours, leastHours: _l, scheme: _s, ...then } = sections.ambulatory ?? ({} as never);
   expect(longestEmptyHours.value).toBeNull();
   const kept = { ...now, schema: 6, sections: { ...sections, ambulatory: then } };
   const parsed = parseProtocol(JSON.parse(JSON.stringify(kept)));
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
   expect(parsed.value).toEqual(kept);
   expect(ambulatoryRules(parsed.value)).toEqual(ambulatoryRules(preset({ ambulatory: 'research-levels' })));
-  const early = parseProtocol({ ...kept, sections });
+  const early = parseProtocol({
+    ...kept,
+    sections: { ...sections, ambulatory: { ...then, longestEmptyHours } },
+  });
   expect(early.ok ? [] : early.refusals.map(({ field, code }) => `${field} ${code}`)).toEqual([
     '/sections/ambulatory/longestEmptyHours unknown-field',
+  ]);
+});
+
+// Until schema 8 the names went by the preset's id, and 24 hours were asked for by the id of Hypertension Canada alone.
+test.each(idsOf('ambulatory'))(
+  '%s of schema 7 is read as it was: its names and its hours went by its id',
+  (id) => {
+    const { sections, ...now } = preset({ ambulatory: id });
+    const { leastHours: _l, scheme: _s, ...then } = sections.ambulatory ?? ({} as never);
+    const kept = { ...now, schema: 7, sections: { ...sections, ambulatory: then } };
+    const parsed = parseProtocol(JSON.parse(JSON.stringify(kept)));
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
+    expect(parsed.value).toEqual(kept);
+    expect(ambulatoryRules(parsed.value)).toEqual(ambulatoryRules(preset({ ambulatory: id })));
+  },
+);
+
+// Out-of-office handbook 5 and 8.1: whose names each guideline has for a recording, and who asks for 24 hours.
+test('names of a recording and the hours it is to last stand in the rules', () => {
+  const of = (id: string) => {
+    const { scheme, leastHours } = ambulatoryRules(preset({ ambulatory: id }));
+    return `${id} ${scheme} ${leastHours?.limit ?? '-'}`;
+  };
+  expect(
+    idsOf('ambulatory')
+      .map(of)
+      .filter((one) => !one.endsWith(' high-or-not -')),
+  ).toEqual([
+    'nice-ng136 nice-ng136 -',
+    'hypertension-canada high-or-not 24',
+    'acc-aha-2017 acc-aha-2017 -',
+    'acc-aha-2025 acc-aha-2017 -',
+    'esc-2024 esc-2024 -',
   ]);
 });

@@ -114,8 +114,19 @@ export function homeRules(protocol: Protocol | null): HomeRules {
 
 /** How a recording over 24 hours is read under a protocol; means without limits for what it does not have. */
 export function ambulatoryRules(protocol: Protocol | null): AmbulatoryRules {
-  return { ...DEFAULT_AMBULATORY_RULES, ...valuesOf(protocol?.sections.ambulatory) };
+  const values = valuesOf(protocol?.sections.ambulatory);
+  // Until schema 8 the names and the least hours went by the preset.
+  const byPreset = PRESET_SCHEMES[protocol?.presets.ambulatory ?? ''];
+  return { ...DEFAULT_AMBULATORY_RULES, ...byPreset, ...values };
 }
+
+const PRESET_SCHEMES: Readonly<Record<string, Partial<AmbulatoryRules>>> = {
+  'nice-ng136': { scheme: 'nice-ng136' },
+  'acc-aha-2017': { scheme: 'acc-aha-2017' },
+  'acc-aha-2025': { scheme: 'acc-aha-2017' },
+  'esc-2024': { scheme: 'esc-2024' },
+  'hypertension-canada': { leastHours: { comparison: '>=', limit: 24 } },
+};
 
 /** All rules that bear on a round as a whole under a protocol. */
 export function roundRules(protocol: Protocol | null): RoundRules {

@@ -47,7 +47,7 @@ describe('the mean of a series at home', () => {
     expect(notes(mean)).toContain('24 readings used on 6 days, 4 left out.');
     expect(notes(mean)).toContain('84.96');
     expect(notes(mean)).toContain('ish-2020');
-    expect(notes(mean)).toContain('home-1');
+    expect(notes(mean)).toContain('home-2');
     const sources = new Map(observations.map((one) => [`urn:uuid:${one.id}`, one]));
     const used = mean?.derivedFrom?.map(({ reference }) => sources.get(reference ?? '')?.effectiveDateTime);
     expect(used).toHaveLength(24);

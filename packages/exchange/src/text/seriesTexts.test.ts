@@ -27,7 +27,7 @@ test('a series at home is its mean by a rule set, its days, and what was left ou
   const [text = ''] = texts([homeWeek(1)], ['INVENTED']);
   const lines = text.split('\n');
   expect(lines[0]).toBe('INVENTED: Readings at home, 2026-07-01 to 2026-07-07.');
-  expect(lines[1]).toMatch(/^Mean 137\/84\.96 mmHg\. Averaged by .*\(ish-2020\), rule home-1\.$/);
+  expect(lines[1]).toMatch(/^Mean 137\/84\.96 mmHg\. Averaged by .*\(ish-2020\), rule home-2\.$/);
   expect(lines[2]).toBe('24 readings used on 6 days, 4 left out.');
   expect(lines[3]).toBe(
     'Left out, 4 readings: A reading of day 1 of measuring, which this rule set leaves out.',
@@ -84,9 +84,9 @@ test('what hands decided is judged by the general rules where those it came in u
   const [text = ''] = texts(all, [], wordsFor('en'), () => null);
   expect(text).not.toContain('Averaged by ISH');
   expect(text).toContain(
-    'Averaged by the general rules, rule home-1: what it came in under (ish-2020) is not kept here.',
+    'Averaged by the general rules, rule home-2: what it came in under (ish-2020) is not kept here.',
   );
-  expect(texts(all)[0]).toMatch(/Averaged by .*\(ish-2020\), rule home-1\./);
+  expect(texts(all)[0]).toMatch(/Averaged by .*\(ish-2020\), rule home-2\./);
   // What no hand changed was made when it came in.
   expect(texts([homeWeek(1)], [], wordsFor('en'), () => null)[0]).toMatch(/Averaged by .*\(ish-2020\)/);
 });

@@ -23,7 +23,7 @@ test('a week at home is kept with what the protocol makes of it, and comes to th
   // 84.96 is under 85, and is not shown as on its other side; without a limit it is shown whole.
   expect(content.value.shown).toEqual({ systolic: '137', diastolic: '84.96' });
   expect(seriesContentOf(homeEvidence(H1)).value.shown).toEqual({ systolic: '137', diastolic: '85' });
-  expect(content.computedBy).toMatchObject({ rule: 'home-1', preset: 'ish-2020' });
+  expect(content.computedBy).toMatchObject({ rule: 'home-2', preset: 'ish-2020' });
   const read = readEntry(entryOf(content));
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
   expect(recompute(read.value, () => ISH)).toEqual({ state: 'same' });

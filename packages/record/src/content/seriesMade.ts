@@ -5,6 +5,7 @@ import {
   type DayNight,
   HOME_RULE,
   type HomeCircumstances,
+  type HomeRuleName,
   homeResult,
   type SeriesReading,
   type SidedLimit,
@@ -25,7 +26,7 @@ export const NOT_BY_HAND: ByHand = { rejected: new Set(), restored: new Set() };
 export const SERIES_RULES = { home: HOME_RULE, ambulatory: AMBULATORY_RULE } as const;
 
 /** Rules of earlier programs by which this one still makes a value again. */
-const EARLIER_RULES = { home: [], ambulatory: ['ambulatory-1'] } as const;
+const EARLIER_RULES = { home: ['home-1'], ambulatory: ['ambulatory-1'] } as const;
 
 /** Whether a value of a series that was made by a rule can be made again here. */
 export function isSeriesRule(of: SeriesKind, rule: string): boolean {
@@ -109,16 +110,16 @@ export function valueOfSeries(
   const actNow = seriesAlerts(pressures, features, facts, inForce.roundRules);
   const value =
     evidence.of === 'home'
-      ? ofHome(evidence, inForce, byHand)
+      ? ofHome(evidence, inForce, byHand, rule === 'home-1' ? rule : HOME_RULE)
       : ofDay(evidence, inForce, byHand, rule === 'ambulatory-1' ? rule : AMBULATORY_RULE);
   return copied<unknown>({ ...value, actNow }) as SeriesValueKept;
 }
 
 type Made = Omit<SeriesValueKept, 'actNow'>;
 
-function ofHome(evidence: SeriesEvidence, { homeRules }: InForce, byHand: ByHand): Made {
+function ofHome(evidence: SeriesEvidence, { homeRules }: InForce, byHand: ByHand, rule: HomeRuleName): Made {
   const known = seriesCircumstances(evidence, byHand);
-  const result = homeResult(judgedReadings(evidence.readings), known, homeRules);
+  const result = homeResult(judgedReadings(evidence.readings), known, homeRules, rule);
   const { valid, used, days, mean, morning, evening, high, category } = result;
   // Without a limit to stand beside, a mean is shown whole.
   const shown = {

@@ -1,8 +1,10 @@
+import { overrideFields, presetProtocol, protocolVersion } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
+import { inForceUnder } from '../content/inForce.js';
 import type { SeriesContent } from '../content/series.js';
 import { NOT_BY_HAND, valueOfSeries } from '../content/seriesMade.js';
 import type { Entry } from '../entry/entry.js';
-import { homeEvidence, keptReading, seriesContentOf } from '../testing/series.js';
+import { H1, homeEvidence, keptReading, seriesContentOf } from '../testing/series.js';
 import { NO_PROTOCOL } from '../testing/work.js';
 import { recomputeSeries } from './recomputeSeries.js';
 
@@ -31,6 +33,28 @@ test('a recording of the first rule is made again as it was, and one of now by t
     expect(again({ ...then, computedBy: now.computedBy })).toBe('differs');
   }
   expect(told).toBeGreaterThan(0);
+});
+
+// By the first rule a mean below the place's own limit of high could have the name of a stage that begins lower.
+test('a week at home of the first rule is made again as it was, and one of now by the rule of now', () => {
+  const protocol = presetProtocol({ home: 'nice-ng136' });
+  if (!protocol.ok) throw new Error('nice-ng136');
+  const changed = overrideFields(protocol.value, [
+    { section: 'home', key: 'highSystolic', value: { comparison: '>=', limit: 155 } },
+  ]);
+  if (!changed.ok) throw new Error(JSON.stringify(changed.refusals));
+  const inForce = inForceUnder(changed.value, protocolVersion(changed.value));
+  const evidence = homeEvidence(
+    H1.map((one) => ({ ...one, systolic: Number(one.systolic) + 15, diastolic: 70 })),
+  );
+  const now = seriesContentOf(evidence, inForce);
+  const value = valueOfSeries(evidence, inForce, NOT_BY_HAND, 'home-1');
+  const then = { ...now, value, computedBy: { ...now.computedBy, rule: 'home-1' } };
+  const state = (content: SeriesContent) =>
+    recomputeSeries({ kind: 'series', content } as Extract<Entry, { kind: 'series' }>, () => inForce).state;
+  expect([now.value.category, value.category]).toEqual(['below-stage-1', 'stage-2']);
+  expect([state(now), state(then)]).toEqual(['same', 'same']);
+  expect(state({ ...then, computedBy: now.computedBy })).toBe('differs');
 });
 
 test('a rule that nobody here knows cannot be told', () => {

@@ -16,7 +16,7 @@ import { clockText, dayText, exactText, meanText } from '../figure/times.js';
 import { chanceLists } from './chanceBlocks.js';
 import { furtherLists, risesSaid, riseText } from './furtherFigures.js';
 import { loadText, sidedText } from './loadText.js';
-import { fallText, periodCategoriesText, wholeText } from './recordingText.js';
+import { type CategoriesSaid, fallText, periodCategoriesSaid, wholeText } from './recordingText.js';
 import { type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 import { stiffnessText } from './stiffnessText.js';
@@ -29,6 +29,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
   const { result, dayNight } = input;
   const say = words.sentence;
   const { counts } = result;
+  const categories = periodCategoriesSaid(periodCategories(result, input.rules), result.pattern, words);
   const quality = say('report.qualityRecording', {
     scheduled: counts.scheduled,
     isPlanSaid: counts.isPlanSaid,
@@ -39,8 +40,9 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
   });
   const cautions = [
     wholeText(result, input.rules, words),
+    ...(categories?.flags ?? []).map(words.detail),
     ...result.flags.map(words.detail),
-    ...recordingNotes(input.readings, result.edited, dayNight, input.ruleSet?.id ?? null).map(words.detail),
+    ...recordingNotes(input.readings, result.edited, dayNight, input.rules).map(words.detail),
     ...input.settled,
     say('report.loadBeside'),
     ...loadWholeText(input, words),
@@ -58,7 +60,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     blocks: [
       { kind: 'figures', figures: [(how) => recordingFigure(input, words, how)] },
       { kind: 'tables', tables: [periodTable(input, words)] },
-      { kind: 'lines', heading: say('report.result'), lines: resultLines(input, words) },
+      { kind: 'lines', heading: say('report.result'), lines: resultLines(input, categories, words) },
       { kind: 'lines', heading: say('report.cautions'), lines: cautions },
     ],
     when: (one) => `${dayText(one.localDay, words)} ${clockText(one.minuteOfDay, words)}`,
@@ -78,7 +80,11 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
 }
 
 /** Pattern, fall by night, rise after waking. The pattern is "consistent with", the class carries its caution. */
-function resultLines({ result, rules, ruleSet, target, office }: RecordingPageInput, words: Words): string[] {
+function resultLines(
+  { result, rules, target, office }: RecordingPageInput,
+  categories: CategoriesSaid | null,
+  words: Words,
+): string[] {
   const say = words.sentence;
   const lines: string[] = [];
   lines.push(
@@ -90,13 +96,8 @@ function resultLines({ result, rules, ruleSet, target, office }: RecordingPageIn
       say('report.line', { label: say('series.pattern'), text: say('series.consistentWith', { names }) }),
     );
   }
-  const categories = periodCategoriesText(
-    periodCategories(result, rules, ruleSet?.id ?? null),
-    result.pattern,
-    words,
-  );
   if (categories !== null) {
-    lines.push(say('report.line', { label: say('series.category'), text: categories }));
+    lines.push(say('report.line', { label: say('series.category'), text: categories.text }));
   }
   const fall = fallText(result, words);
   if (fall !== null) lines.push(say('report.line', { label: say('series.fall'), text: fall }));

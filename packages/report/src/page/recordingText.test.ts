@@ -1,6 +1,6 @@
 import { loadWords } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { fallText, periodCategoriesText } from './recordingText.js';
+import { fallText, periodCategoriesSaid } from './recordingText.js';
 
 type Result = Parameters<typeof fallText>[0];
 const means = (systolic: number, diastolic: number) =>
@@ -26,16 +26,29 @@ test('the fall by night with its class, and that of the diastolic where it is an
 
 test('names that a guideline has are said; high or not of each only where there is no pattern', async () => {
   const [en, es] = [await loadWords('en'), await loadWords('es')];
-  const stage = [{ period: 'day', category: 'stage-1' }] as const;
-  expect(periodCategoriesText(stage, 'day-alone-high', en)).toBe(
-    'day stage 1, by this rule set: names for these readings, not for the person',
-  );
-  expect(periodCategoriesText(stage, null, es)).toContain('según este conjunto de reglas');
-  const plain = [
-    { period: 'whole', category: 'not-high' },
-    { period: 'day', category: 'high' },
-  ] as const;
-  expect(periodCategoriesText(plain, null, en)).toContain('24 hours not high, day high');
-  expect(periodCategoriesText(plain, 'day-alone-high', en)).toBeNull();
-  expect(periodCategoriesText([], null, en)).toBeNull();
+  const stage = { names: [{ period: 'day', category: 'stage-1' }], flags: [] } as const;
+  expect(periodCategoriesSaid(stage, 'day-alone-high', en)).toEqual({
+    text: 'day stage 1, by this rule set: names for these readings, not for the person',
+    flags: [],
+  });
+  expect(periodCategoriesSaid(stage, null, es)?.text).toContain('según este conjunto de reglas');
+  const plain = {
+    names: [
+      { period: 'whole', category: 'not-high' },
+      { period: 'day', category: 'high' },
+    ],
+    flags: [],
+  } as const;
+  expect(periodCategoriesSaid(plain, null, en)?.text).toContain('24 hours not high, day high');
+  expect(periodCategoriesSaid(plain, 'day-alone-high', en)).toBeNull();
+  expect(periodCategoriesSaid({ names: [], flags: [] }, null, en)).toBeNull();
+});
+
+test('what is to be known of the names comes with them', async () => {
+  const en = await loadWords('en');
+  const flags = [{ code: 'limits-from-memory', figures: {} }] as const;
+  const found = { names: [{ period: 'day', category: 'hypertension' }], flags } as const;
+  expect(periodCategoriesSaid(found, 'day-alone-high', en)?.flags.map(en.detail)).toEqual([
+    'Confirm the limits of this category with your local protocol, and where a pressure could be dangerous act first.',
+  ]);
 });

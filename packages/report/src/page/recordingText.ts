@@ -2,7 +2,7 @@ import {
   type AmbulatoryResult,
   type AmbulatoryRules,
   dipBeside,
-  type PeriodCategory,
+  type PeriodCategories,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { exactText } from '../figure/times.js';
@@ -25,19 +25,22 @@ export function fallText(
   });
 }
 
+/** What the rule set calls the means of a recording, and what is to be known of the names. */
+export type CategoriesSaid = { readonly text: string; readonly flags: PeriodCategories['flags'] };
+
 /**
  * What the rule set calls the means of a recording; null where the pattern says as much, that is where it knows no more than high or
  * not of each.
  */
-export function periodCategoriesText(
-  categories: readonly PeriodCategory[],
+export function periodCategoriesSaid(
+  { names, flags }: PeriodCategories,
   pattern: AmbulatoryResult['pattern'],
   words: Words,
-): string | null {
-  const saysNoMore = categories.every(({ category }) => category === 'high' || category === 'not-high');
-  if (categories.length === 0 || (saysNoMore && pattern !== null)) return null;
-  return words.sentence('series.periodCategories', {
-    categories: categories
+): CategoriesSaid | null {
+  const saysNoMore = names.every(({ category }) => category === 'high' || category === 'not-high');
+  if (names.length === 0 || (saysNoMore && pattern !== null)) return null;
+  const text = words.sentence('series.periodCategories', {
+    categories: names
       .map(({ period, category }) =>
         words.sentence('series.periodCategory', {
           period: words.title('period', period),
@@ -46,6 +49,7 @@ export function periodCategoriesText(
       )
       .join(', '),
   });
+  return { text, flags };
 }
 
 /** Which mean stands for 24 hours, and the plain one beside it: the two can lie on different sides of a limit. */

@@ -17,7 +17,7 @@ import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record
 import {
   fallText,
   loadText,
-  periodCategoriesText,
+  periodCategoriesSaid,
   periodLoadText,
   recordingFigure,
   risesSaid,
@@ -81,11 +81,7 @@ export function RecordingSeries({
   const limits = (period: 'whole' | 'day' | 'night') =>
     limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
   const wholeLoad = combinedLoad(readings, result.edited, dayNight, a);
-  const categories = periodCategoriesText(
-    periodCategories(result, a, content.computedBy.preset),
-    result.pattern,
-    words,
-  );
+  const categories = periodCategoriesSaid(periodCategories(result, a), result.pattern, words);
   const loadSaid = loadText(wholeLoad, a, words);
   return (
     <>
@@ -107,9 +103,12 @@ export function RecordingSeries({
             </p>
           )}
           {categories === null ? null : (
-            <p className="away-category">{words.sentence('away.categoryIs', { text: categories })}</p>
+            <>
+              <p className="away-category">{words.sentence('away.categoryIs', { text: categories.text })}</p>
+              <Flags flags={categories.flags} />
+            </>
           )}
-          <Quality result={result} readings={readings} dayNight={dayNight} content={content} />
+          <Quality result={result} readings={readings} dayNight={dayNight} rules={a} content={content} />
           {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
           <Flags flags={result.why} />
           <Periods
@@ -177,15 +176,15 @@ export function RecordingSeries({
   );
 }
 
-type QualityProps = Pick<AnsweredRecording, 'result' | 'readings' | 'dayNight'> &
+type QualityProps = Pick<AnsweredRecording, 'result' | 'readings' | 'dayNight' | 'rules'> &
   Pick<RecordingProps, 'content'>;
 
 /** Whether the recording can be trusted, its longest gap, and what divides day and night. */
-function Quality({ result, readings, dayNight, content }: QualityProps) {
+function Quality({ result, readings, dayNight, rules, content }: QualityProps) {
   const { words } = useApp();
   const { scheduled, isPlanSaid, kept, byHand, day, night, percent } = result.counts;
   const gap = result.longestGapHours;
-  const notes = recordingNotes(readings, result.edited, dayNight, content.computedBy.preset);
+  const notes = recordingNotes(readings, result.edited, dayNight, rules);
   return (
     <>
       <p>

@@ -130,6 +130,7 @@ const TITLED = {
   'home/judged': 'homeJudged',
   'home/scheme': 'homeScheme',
   'ambulatory/judged': 'period',
+  'ambulatory/scheme': 'homeScheme',
   'ambulatory/wholeMean': 'wholeMean',
   'ambulatory/editing': 'editing',
 } as const;

@@ -206,6 +206,7 @@ export const ruleTitles: Reworded<typeof english> = {
     'ambulatory/leastNight': 'mínimo de lecturas de noche',
     'ambulatory/longestEmptyHours':
       'con un tramo sin lecturas de estas horas o más, el registro hay que repetirlo',
+    'ambulatory/leastHours': 'el registro dura al menos esto',
     'ambulatory/judged': 'qué medias se comparan con sus límites; cualquiera en su límite es alta',
     'ambulatory/wholeMean': 'qué media de 24 horas se compara con su límite',
     'ambulatory/wholeSystolic': 'una media de 24 horas de esto o más es alta',
@@ -214,6 +215,7 @@ export const ruleTitles: Reworded<typeof english> = {
     'ambulatory/dayDiastolic': 'una media de día de esto o más es alta',
     'ambulatory/nightSystolic': 'una media de noche de esto o más es alta',
     'ambulatory/nightDiastolic': 'una media de noche de esto o más es alta',
+    'ambulatory/scheme': 'cómo se nombra una media de un registro',
     'ambulatory/editing': 'con qué regla se toma una lectura por un artefacto',
     'ambulatory/editingSds':
       'una lectura más alejada que esto de la media de su periodo se toma también por un artefacto',

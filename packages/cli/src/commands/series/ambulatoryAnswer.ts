@@ -186,7 +186,7 @@ export function marksFlags({ read, dayNight }: RecordingAnswered, words: Words) 
 }
 
 /** What is to be known of how it was taken. */
-export function notesOf({ read, result, dayNight, rules }: RecordingAnswered) {
+export function notesOf({ read, result, dayNight, ambulatoryRules: rules }: RecordingAnswered) {
   return recordingNotes(read.readings, result.edited, dayNight, rules);
 }
 
@@ -200,6 +200,7 @@ export function editedOf({ read, result }: RecordingAnswered, words: Words): Not
 /** The answer for programs: the keys of the command first, what else is known after them. */
 export function recordingJson(answered: RecordingAnswered, version: string, words: Words): Json {
   const { result, read, rules, protocol, office } = answered;
+  const categories = periodCategories(result, answered.ambulatoryRules);
   const { scheduled, kept, day, night, percent } = result.counts;
   return {
     rules,
@@ -224,7 +225,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     sdDay: result.day.sd,
     sdNight: result.night.sd,
     high: result.high,
-    categories: periodCategories(result, answered.ambulatoryRules, rules),
+    categories: categories.names,
     judged: result.judged,
     compared: 'unrounded',
     hours: result.hours,
@@ -254,7 +255,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
       .map(({ index }) => read.lines[index - 1] as number),
     actFirst: actFirstJson(answered.first, words),
     flags: [
-      ...[...result.flags, ...notesOf(answered)].map(words.flagged),
+      ...[...categories.flags, ...result.flags, ...notesOf(answered)].map(words.flagged),
       ...marksFlags(answered, words),
       ...readFlags(read, words),
     ],

@@ -2,7 +2,7 @@ import { combinedLoad, DERIVED, periodCategories, type SurgeDefinition } from '@
 import {
   fallText,
   loadText,
-  periodCategoriesText,
+  periodCategoriesSaid,
   periodLoadText,
   risesSaid,
   riseText,
@@ -20,6 +20,7 @@ import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 export function recordingLines(answered: RecordingAnswered, words: Words): string[] {
   const { result, read, rules, protocol, ambulatoryRules: limits } = answered;
   const note = words.sentence('commandLine.note');
+  const categories = periodCategoriesSaid(periodCategories(result, limits), result.pattern, words);
   const { scheduled, isPlanSaid, kept, byHand, day, night } = result.counts;
   const by = words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock');
   const of = {
@@ -58,7 +59,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
             }),
           ],
         ]),
-    ...categoryRows(answered, words),
+    ...(categories === null ? [] : [[words.sentence('series.category'), categories.text]]),
     ...targetRows(answered.target, words),
     ...fallRows(answered, words),
     ...loadRows(answered, words),
@@ -68,18 +69,12 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
     ...chanceRows(answered.probability, assumptionsIn(answered), words),
     ...officeLines(answered, words),
     ...(result.counts.kept === 0 ? [] : [[note, wholeText(result, limits, words)]]),
+    ...(categories?.flags ?? []).map((flag) => [note, words.detail(flag)]),
     ...result.flags.map((flag) => [note, words.detail(flag)]),
     ...notesOf(answered).map((flag) => [note, words.detail(flag)]),
     ...marksFlags(answered, words).map(({ detail }) => [note, detail]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);
-}
-
-/** The names of the rule set, which for most of them say no more than the pattern. */
-function categoryRows({ result, ambulatoryRules, rules }: RecordingAnswered, words: Words): string[][] {
-  const categories = periodCategories(result, ambulatoryRules, rules);
-  const text = periodCategoriesText(categories, result.pattern, words);
-  return text === null ? [] : [[words.sentence('series.category'), text]];
 }
 
 function withPulse(pressure: string, pulse: number | null, words: Words): string {

@@ -1,6 +1,8 @@
 import { actFirstIn, completedYears, type Flag, isChild, upright } from '@evenfall/clinical';
 import type { SeriesContent } from '@evenfall/record';
 import { useApp } from '../app/context.js';
+import { ActNowList } from '../chart/ActNowList.js';
+import type { ActNowSaid } from '../chart/allOpen.js';
 import { actFirstGroups } from './actFirstGroups.js';
 import { pressureText, readingTime } from './readingText.js';
 
@@ -52,13 +54,27 @@ export function ActFirstIn({
               </li>
             ))}
           </ul>
-          <ul className="flags">
-            {group.flags.map((flag) => (
-              <li key={flag.code}>{words.detail(flag)}</li>
-            ))}
-          </ul>
+          <Said flags={group.flags} alerts={new Map(alerts.map((flag, at) => [flag, value.actNow[at]]))} />
         </div>
       ))}
     </section>
+  );
+}
+
+/** What is said of readings: an alert with its source and that local protocol may say otherwise, else the words alone. */
+function Said({
+  flags,
+  alerts,
+}: {
+  readonly flags: readonly Flag[];
+  readonly alerts: ReadonlyMap<Flag, ActNowSaid | undefined>;
+}) {
+  const { words } = useApp();
+  const all = flags.flatMap((flag) => alerts.get(flag) ?? []);
+  return (
+    <>
+      {all.length === 0 ? null : <ActNowList alerts={all} />}
+      {flags.map((flag) => (alerts.has(flag) ? null : <p key={flag.code}>{words.detail(flag)}</p>))}
+    </>
   );
 }

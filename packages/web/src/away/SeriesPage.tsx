@@ -161,7 +161,7 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
             person={person}
             open={series.open}
             saw={series.amended.story}
-            isSaidAbove
+            above={series.alerts}
           />
         </div>
       )}

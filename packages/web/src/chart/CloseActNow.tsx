@@ -1,5 +1,5 @@
 import type { ActNowClosedContent, ChartRound, OpenActNow, StoredEntry } from '@evenfall/record';
-import { publishedSource, type Words } from '@evenfall/words';
+import type { Words } from '@evenfall/words';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
@@ -15,6 +15,8 @@ import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import type { WaitingRound } from '../store/kept.js';
+import { ActNowList } from './ActNowList.js';
+import { type ActNowSaid, isAllOpen } from './allOpen.js';
 
 type CloseProps = {
   readonly round: Pick<ChartRound, 'id'>;
@@ -24,14 +26,14 @@ type CloseProps = {
   readonly saw: readonly StoredEntry[];
   /** What it is of, where it does not stand beside it. */
   readonly says?: string;
-  /** What was found stands just above. */
-  readonly isSaidAbove?: boolean;
+  /** Every alert that stands just above, told or not: what is open is named again unless it is all of them. */
+  readonly above?: readonly ActNowSaid[];
   /** It is closed and goes from the page, with what was kept of it in words. */
   readonly onClosed?: (said: string) => void;
 };
 
 /** Acts-now of a round that are open, and the form that closes them: whom was told, when, what was said back. */
-export function CloseActNow({ round, person, open, saw, says, isSaidAbove = false, onClosed }: CloseProps) {
+export function CloseActNow({ round, person, open, saw, says, above, onClosed }: CloseProps) {
   const app = useApp();
   const { words, clock, server, store, sending } = app;
   const now = clock.stamp();
@@ -89,7 +91,7 @@ export function CloseActNow({ round, person, open, saw, says, isSaidAbove = fals
     // A group and no landmark: a chart may have several.
     // biome-ignore lint/a11y/useSemanticElements: a fieldset holds controls alone, and this holds what was found too
     <div className="act-now" role="group" aria-label={words.sentence('result.actNow')}>
-      {isSaidAbove ? (
+      {above !== undefined ? (
         <h2>{words.sentence('chart.actNowOpen')}</h2>
       ) : says === undefined ? (
         <h4>{words.sentence('chart.actNowOpen')}</h4>
@@ -99,21 +101,7 @@ export function CloseActNow({ round, person, open, saw, says, isSaidAbove = fals
           <p className="small">{says}</p>
         </>
       )}
-      {isSaidAbove ? null : (
-        <ul className="flags">
-          {open.map(({ condition, figures, confirmLocally, source }) => (
-            <li key={condition}>
-              {words.detail({ code: condition, figures })}
-              <span className="small soft">
-                {' '}
-                {[publishedSource(source), confirmLocally ? words.sentence('cautions.confirmLocally') : null]
-                  .flatMap((part) => (part === null ? [] : [part.replace(/\.?$/, '.')]))
-                  .join(' ')}
-              </span>
-            </li>
-          ))}
-        </ul>
-      )}
+      {above !== undefined && isAllOpen(above, open) ? null : <ActNowList alerts={open} />}
       <IncidentalNote />
       {waiting === undefined ? (
         <form

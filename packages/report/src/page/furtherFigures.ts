@@ -1,6 +1,7 @@
 import {
   type AmbulatoryResult,
   type ByMeasure,
+  OUT_OF_OFFICE_FIGURES as F,
   MEASURES,
   SURGE_CAUTION,
   SURGES,
@@ -51,9 +52,7 @@ export function riseText({ name, amount, definition }: RiseSaid, words: Words): 
 /** How far the readings of a recording lie apart, in every way that is worked out; pressures in mmHg, pulse per minute. */
 export function variationRows(result: AmbulatoryResult, words: Words): { name: string; of: ByMeasure }[] {
   const { spread } = result;
-  const row = (
-    key: 'weightedSd' | 'cvPercent' | 'arv' | 'arvTimeWeighted' | 'arvWithoutGaps' | 'arvDay' | 'arvNight',
-  ) => ({
+  const row = (key: 'weightedSd' | 'cvPercent' | 'arv' | 'arvTimeWeighted' | 'arvDay' | 'arvNight') => ({
     name: words.sentence(`away.${key}`),
     of: result[key],
   });
@@ -66,7 +65,10 @@ export function variationRows(result: AmbulatoryResult, words: Words): { name: s
     row('cvPercent'),
     row('arv'),
     row('arvTimeWeighted'),
-    row('arvWithoutGaps'),
+    {
+      name: words.sentence('away.arvWithoutGaps', { hours: F.longestStepHours.value }),
+      of: result.arvWithoutGaps,
+    },
     row('arvDay'),
     row('arvNight'),
     further('rmssd'),

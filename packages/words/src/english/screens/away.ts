@@ -311,9 +311,10 @@ export const away = {
   cvPercent: 'SD as percent of the mean',
   arv: 'From reading to reading (mmHg)',
   arvTimeWeighted: 'From reading to reading, by time (mmHg)',
-  arvWithoutGaps: 'From reading to reading, none over more than 2 h',
-  arvDay: 'From reading to reading, by day',
-  arvNight: 'From reading to reading, by night',
+  arvWithoutGaps: (f: { hours: number }, say: Say) =>
+    `From reading to reading, none over more than ${say.short(f.hours)} h (mmHg)`,
+  arvDay: 'From reading to reading, by day (mmHg)',
+  arvNight: 'From reading to reading, by night (mmHg)',
   rmssd: 'From reading to reading, root mean square (RMSSD)',
   sdAboutTrend: 'SD about a straight line in time',
   populationSd: 'SD with divisor n, not n − 1',

@@ -27,6 +27,7 @@ import {
   visitOf,
 } from '../fault/cost.js';
 import type { Counterfactual } from '../fault/counterfactual.js';
+import { unheardCosts } from '../fault/hidBy.js';
 import { properInstrument, properOf } from '../fault/proper.js';
 import { type Ledger, ledgerOf } from '../ledger/ledger.js';
 import { techniqueLines } from '../ledger/techniqueLines.js';
@@ -40,6 +41,7 @@ import { withGaugeErrorTaken } from './gaugeErrorTaken.js';
 import { redFlagOf } from './redFlagOf.js';
 import { circumstancesAt, instrumentAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
 import { type DebriefRules, USUAL_RULES } from './rules.js';
+import { isUnheard } from './unheard.js';
 
 /** A sound of the visit, and whether a normal ear hears it in a quiet room. */
 export type DebriefSound = Pick<SoundEvent, 'atSeconds' | 'beat' | 'cuffMmHg' | 'phase' | 'levelDb'> & {
@@ -91,6 +93,8 @@ export type Judged = {
   /** The diastolic is judged where they became muffled: that was to be heard. */
   readonly isByMuffled: boolean;
   readonly isByFeel: boolean;
+  /** Numbers were written by ear where nothing was to be heard that they could be of: they are not judged by what they are. */
+  readonly isUnheard: boolean;
   readonly accepted: Accepted;
   /** Pulse and breaths as they were counted beside what was true; null: not counted. */
   readonly counts: {
@@ -188,8 +192,9 @@ function wholeOf(
   { played, judged, base, visit }: Found,
   span: readonly [from: number, to: number],
 ): Debrief {
-  const costs =
+  const shared =
     base === null || visit === null ? NO_COSTS : costsOf(base, visit, judged.had, exercise.entered);
+  const costs = judged.isUnheard ? unheardCosts(shared, visit) : shared;
   return {
     ...judged,
     seconds: exercise.seconds,
@@ -261,18 +266,21 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     (had.diastolic?.mmHg ?? 0) < had.muffled.mmHg - GONE_ON_MMHG;
   const base = isByMuffled ? baseBy(true) : baseOfLast;
   const visit = !isByMuffled || base === null ? visitOfLast : visitOf(base);
+  const unheard = isUnheard(exercise, played, fall, marks);
   const ledgerFrom = (of: 'systolic' | 'diastolic') =>
-    ledgerFor(
-      of,
-      of === 'diastolic' && isByMuffled,
-      exercise,
-      played,
-      marks,
-      fall,
-      asItWas,
-      asItShould,
-      base?.habits[of].away === 'on-no-sound',
-    );
+    unheard
+      ? null
+      : ledgerFor(
+          of,
+          of === 'diastolic' && isByMuffled,
+          exercise,
+          played,
+          marks,
+          fall,
+          asItWas,
+          asItShould,
+          base?.habits[of].away === 'on-no-sound',
+        );
   const wasToBeHad = { systolic: had.systolic?.mmHg ?? null, diastolic: had.diastolic?.mmHg ?? null };
   const redFlag = redFlagOf(exercise.scenario, [wasToBeHad, entered], rules.roundRules.actNow);
   const counted = (one: Counted | null, site: 'wrist' | 'apex' = 'wrist') =>
@@ -302,7 +310,13 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     hasGoneOn,
     isByMuffled,
     isByFeel: base?.isByFeel ?? false,
-    accepted: acceptedOf(entered, had, isByMuffled, person.scenario.acceptedWithinMmHg),
+    isUnheard: unheard,
+    accepted: acceptedOf(
+      entered,
+      unheard ? NOTHING_HAD : had,
+      isByMuffled,
+      person.scenario.acceptedWithinMmHg,
+    ),
     counts,
     taps,
     rates: {

@@ -87,6 +87,8 @@ export type Exercise = {
   readonly earlier: readonly EarlierReading[];
   readonly evidence: Evidence;
   readonly entered: Entered;
+  /** Whether there was any sound at all, where that was kept beside the exercise; absent: not known. */
+  readonly aids?: { readonly hadSound: boolean };
 };
 
 export const NO_EVIDENCE: Evidence = {

@@ -157,7 +157,7 @@ test('a cuff never pumped up has nothing to say but the truth', () => {
   const found = debrief({ ...handled(0, () => 0), seconds: 20 });
   expect(found.fall).toBeNull();
   expect(found.ledger).toEqual({ systolic: null, diastolic: null });
-  expect(found.costs).toEqual({ best: null, costs: [], left: null });
+  expect(found.costs).toEqual({ best: null, costs: [], left: null, hidBy: null });
   expect(found.accepted).toMatchObject({ systolic: null, diastolic: null });
   expect(found.reference.systolic).toBeGreaterThan(100);
 });

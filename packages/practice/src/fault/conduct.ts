@@ -7,6 +7,7 @@ import { feltMmHg, isTouched } from '../exercise/felt.js';
 import { EXERCISE_FIGURES } from '../exercise/figures.js';
 import type { Replay } from '../exercise/replay.js';
 import type { DebriefRules } from '../exercise/rules.js';
+import { isSilent } from '../exercise/unheard.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
 import type { Base } from './base.js';
 
@@ -14,6 +15,7 @@ import type { Base } from './base.js';
 export const CONDUCT = {
   'not-told': 'tell-at-once',
   'muffled-not-written': 'three-numbers',
+  'nothing-in-ears': 'sound-on',
   'nothing-to-hear': 'by-feel',
   'felt-not-first': 'feel-first',
   'arm-not-rested': 'rest-the-arm',
@@ -64,6 +66,7 @@ export function conductOf(
   const hasNumber = entered.systolic !== null || entered.diastolic !== null;
   if (isByMuffled && entered.muffled === null && entered.diastolic !== null) add('muffled-not-written');
   if (fall !== null && hasNumber) {
+    if (judged.isUnheard && isSilent(exercise)) add('nothing-in-ears');
     if (had.systolic === null && !isByFeel) add('nothing-to-hear');
     const felt = feltMmHg(exercise, played, fall);
     if (felt === null && !isByFeel && base?.peakFault !== 'not-felt-first') add('felt-not-first');

@@ -58,6 +58,8 @@ export type Costs = {
   readonly costs: readonly Cost[];
   /** Not owed to any fault: an ordinary reaction, rounding, where in a breath and between the beats the cuff happened to be. */
   readonly left: { readonly systolic: number | null; readonly diastolic: number | null } | null;
+  /** What hid the sounds, where numbers were written of which none was to be heard; null: nothing, or no fault alone. */
+  readonly hidBy: FaultCode | null;
 };
 
 /** The fall is begun at so many moments about the real one, so many seconds apart: over a breath and all places of a beat. */
@@ -75,7 +77,7 @@ const READER: ReadonlySet<FaultCode> = new Set([
 ]);
 
 export const NOTHING_HAD: Had = { systolic: null, muffled: null, diastolic: null };
-export const NO_COSTS: Costs = { best: null, costs: [], left: null };
+export const NO_COSTS: Costs = { best: null, costs: [], left: null, hidBy: null };
 
 /** The visit of a reading with its faults put right, ready for falls begun as much earlier and later as they are here. */
 export function visitOf(base: Base): Counterfactual {
@@ -137,6 +139,7 @@ export function costsOf(base: Base, visit: Counterfactual, had: Had, entered: En
     best: systolic === null || diastolic === null ? null : { systolic, diastolic },
     costs,
     left: { systolic: leftOf('systolic'), diastolic: leftOf('diastolic') },
+    hidBy: null,
   };
 }
 

@@ -12,7 +12,7 @@ const cost = (systolic: number | null): Cost => ({
 const left: Conduct = { code: 'not-marked', doInstead: 'mark-in-time', figures: {} };
 const untold: Conduct = { code: 'not-told', doInstead: 'tell-at-once', figures: {} };
 const of = (costs: readonly Cost[], conduct: readonly Conduct[]) =>
-  oneThingOf({ best: null, costs, left: null }, conduct);
+  oneThingOf({ best: null, costs, left: null, hidBy: null }, conduct);
 
 // Assessment handbook 13 (critical when red-flag) and 14 (one thing to change).
 test('a sign that was not told comes before every cost', () => {

@@ -9,13 +9,22 @@ export type OneThing =
   | null;
 
 /**
- * The one thing to do differently: a sign that was not told, else the dearest fault that is worth telling, else what was left out or
- * overdone. That
- * a muffling was not written comes before a last sound taken instead of it.
+ * The one thing to do differently: a sign that was not told, else what hid the sounds of numbers that were written all the same, else
+ * the dearest fault that is worth telling, else what was left out or overdone. That a muffling was not written comes before a last
+ * sound taken instead of it.
  * Source: assessment handbook 14 (one thing to change).
  */
-export function oneThingOf({ costs }: Costs, conduct: readonly Conduct[]): OneThing {
+export function oneThingOf({ costs, hidBy }: Costs, conduct: readonly Conduct[]): OneThing {
   const [gravest] = conduct;
+  if (gravest?.code !== 'not-told') {
+    const silent = conduct.find(({ code }) => code === 'nothing-in-ears');
+    if (silent !== undefined) return { kind: 'conduct', conduct: silent };
+    const hid = costs.find(({ code }) => code === hidBy);
+    if (hid !== undefined) return { kind: 'cost', cost: hid };
+    const nothing = conduct.find(({ code }) => code === 'nothing-to-hear');
+    const isShared = costs.some(({ systolic, diastolic }) => systolic !== null || diastolic !== null);
+    if (nothing !== undefined && !isShared && costs.length > 0) return { kind: 'conduct', conduct: nothing };
+  }
   // Where a muffling was not written the last sound was taken: to write three numbers is what mends it.
   const isUnwritten = conduct.some(({ code }) => code === 'muffled-not-written');
   const [dearest] = isUnwritten ? costs.filter((one) => !isOfLastSound(one)) : costs;

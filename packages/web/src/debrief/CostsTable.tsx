@@ -65,7 +65,11 @@ export function CostsTable({ result, rules, aids }: CostsProps) {
               )}
             </tbody>
           </table>
-          <p className="small soft">{words.sentence(hasGap ? 'debrief.noNumber' : 'debrief.costsSum')}</p>
+          <p className="small soft">
+            {words.sentence(
+              `debrief.${result.isUnheard ? 'noNumberUnheard' : hasGap ? 'noNumber' : 'costsSum'}`,
+            )}
+          </p>
         </>
       )}
     </section>

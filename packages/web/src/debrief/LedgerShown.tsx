@@ -12,10 +12,14 @@ export function LedgerShown({ result: { ledger, costs } }: { readonly result: De
   const { words } = useApp();
   if (ledger.systolic === null && ledger.diastolic === null) return null;
   const isBegunLow = costs.costs.some(({ code }) => BEGUN_LOW.has(code));
+  const isNotShared = (['systolic', 'diastolic'] as const).some(
+    (of) => ledger[of] !== null && costs.costs.some((one) => one[of] === null),
+  );
   return (
     <section>
       <h2>{words.sentence('debrief.ledger')}</h2>
       <p className="small soft">{words.sentence('debrief.ledgerHint')}</p>
+      {isNotShared ? <p className="small soft">{words.sentence('debrief.ledgerNoNumber')}</p> : null}
       <div className="debrief-ledgers">
         {(['systolic', 'diastolic'] as const).map((component) => {
           const one = ledger[component];

@@ -6,6 +6,7 @@ export function conductText({ code, figures }: Conduct, words: Words): string {
   switch (code) {
     case 'not-told':
     case 'muffled-not-written':
+    case 'nothing-in-ears':
     case 'nothing-to-hear':
     case 'felt-not-first':
     case 'pulse-rhythm-not-said':

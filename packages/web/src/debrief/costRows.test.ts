@@ -29,7 +29,7 @@ test('what is shown adds up to the digit, whatever the shares are', () => {
     fc.property(shares, fc.integer({ min: -20, max: 20 }), (all, marks) => {
       const written = 120 + 2 * marks;
       const { rows, rest, total } = costRows({
-        costs: { best: null, costs: all.map(cost), left: { systolic: 0, diastolic: null } },
+        costs: { best: null, hidBy: null, costs: all.map(cost), left: { systolic: 0, diastolic: null } },
         had: had(120),
         entered: entered(written),
         isByMuffled: false,
@@ -45,7 +45,7 @@ test('what is shown adds up to the digit, whatever the shares are', () => {
 });
 
 test('where nothing was to be had, or nothing was written, there is no sum', () => {
-  const costs = { best: null, costs: [cost(null)], left: { systolic: null, diastolic: null } };
+  const costs = { best: null, hidBy: null, costs: [cost(null)], left: { systolic: null, diastolic: null } };
   expect(costRows({ costs, had: had(120), entered: entered(120), isByMuffled: false })).toMatchObject({
     rest: null,
     total: null,
@@ -63,7 +63,7 @@ test.each([
 ])('by the muffling the sum is of the muffling: diastolic %d, muffled %s', (diastolic, muffled) => {
   const one = (mmHg: number) => ({ mmHg, lowMmHg: mmHg, highMmHg: mmHg });
   const { total, rest } = costRows({
-    costs: { best: null, costs: [{ ...cost(0), diastolic: 2 }], left: { systolic: 0, diastolic: -2 } },
+    costs: { best: null, hidBy: null, costs: [{ ...cost(0), diastolic: 2 }], left: { systolic: 0, diastolic: -2 } },
     had: { systolic: one(172), muffled: one(64), diastolic: one(4) },
     entered: { ...entered(172), muffled, diastolic },
     isByMuffled: true,
@@ -77,7 +77,7 @@ test('what everything else moved back of the dearest fault is told, and makes th
   const low = cost(-35.2);
   const both = [low, cost(26)];
   const result = {
-    costs: { best: null, costs: both, left: { systolic: -0.8, diastolic: null } },
+    costs: { best: null, hidBy: null, costs: both, left: { systolic: -0.8, diastolic: null } },
     had: had(120),
     entered: entered(110),
     isByMuffled: false,

@@ -11,6 +11,14 @@ const of = (id: string, seed: number): Debrief => {
   return debrief(demonstrate(GOOD_OBSERVER, scenario, seed, PROPER, instrument));
 };
 
+test('numbers that nothing was heard of are not accepted, however near they lie, and nothing more is said of them', () => {
+  const found: Debrief = { ...of('quiet-morning', 2), isUnheard: true };
+  expect(verdictText(found, words)).toMatch(
+    /^Not accepted, whatever the numbers are: nothing was to be heard/,
+  );
+  expect([...partsTexts(found, words), ...chanceTexts(found, words)]).toEqual([]);
+});
+
 test('a beat that stood higher than the usual is said to be nobody’s hand, and the reading is accepted', () => {
   const found = of('missed-step', 12);
   expect(verdictText(found, words)).toMatch(/^Accepted: both numbers/);

@@ -146,6 +146,8 @@ export const debrief = {
     `By feel ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'more' : 'less'} was to be had than by ear: a finger feels the pulse a little after the first sound.`,
   luckSays: (f: { part: string; mmHg: number }, say: Say) =>
     `The ${f.part} that you wrote lies near what is true on average, but by luck: at that moment ${say.number(f.mmHg)} was to be had.`,
+  unheard:
+    'Not accepted, whatever the numbers are: nothing was to be heard in this letting down from which they could come.',
   noReading: 'No pressure was written.',
   nothingAtAll: 'Nothing was written, so there is nothing to judge.',
   flagSeen: (f: Parts) => `You said that something here cannot wait. So it is: ${f.part}.`,
@@ -202,6 +204,8 @@ export const debrief = {
   cost: (f: { mmHg: number | null }, say: Say) => (f.mmHg === null ? 'no number' : signed(f.mmHg, say)),
   noNumber:
     'No number: with some of these faults there was nothing left to hear, so their cost cannot be shared out.',
+  noNumberUnheard:
+    'No number: nothing was heard, so there is no reading of which a part could be owed to any of these.',
   left: 'the rest',
   leftHint: 'nobody’s fault: an ordinary reaction, rounding, and the beats that were met',
   leftUnknown: 'not known: the sounds were not marked in time',
@@ -264,6 +268,8 @@ export const debrief = {
   ledger: 'Where the difference came from',
   ledgerHint:
     'Step by step from what was true, with the person prepared by the book, to what you wrote, in this one letting down. What was not prepared is among the steps. The body and the falling cuff make some of it by themselves; the rest is technique, ear, eye and pen. A step may differ from what the same thing moved above: that is the average of twenty falls, and what several faults do together is shared out there.',
+  ledgerNoNumber:
+    'The table above has no number where this has steps: in this one letting down something was heard, and in some of the twenty about it, with the same faults, nothing was.',
   ledgerFigure: (f: { component: string }) => `From what was true to what you wrote: ${f.component}`,
   ledgerSays: (f: { component: string; truth: number; entered: number; error: number }, say: Say) =>
     `${f.component}: true ${say.number(f.truth, 1)}, written ${say.number(f.entered)}, difference ${signed(f.error, say)} mmHg.`,

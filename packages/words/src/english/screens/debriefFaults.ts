@@ -101,12 +101,15 @@ export const debriefFaults = {
     'With the hearing aid in, use an amplified stethoscope too, which is no fault, or take the systolic by feel.',
   'do-aid-too': 'Wear your hearing aid too if you have one, which is no fault, or take the systolic by feel.',
   'do-feel-instead': 'Take the systolic by feel, and say that you did.',
+  'do-sound-on':
+    'Turn the sound on before you pump up, or have the sounds shown; what was not heard is not written.',
   'do-quiet-place': 'Find a quieter place, or take the systolic by feel and say so.',
 
   conduct: 'What else was not as it should be',
   'conduct-not-told': 'Something here had to be told at once, and you said that it can wait',
   'conduct-muffled-not-written':
     'The sounds went on far below, and the number at which they became muffled was not written',
+  'conduct-nothing-in-ears': 'No sound was on and none was shown, and numbers were written all the same',
   'conduct-nothing-to-hear': 'In this fall nobody could have heard a sound',
   'conduct-felt-not-first': 'Nobody felt first where the pulse goes; this time it cost nothing',
   'conduct-arm-not-rested': (f: Figures, say: Say) =>

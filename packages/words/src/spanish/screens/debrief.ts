@@ -142,6 +142,8 @@ export const debrief: Reworded<typeof english> = {
     `Por palpación se podían obtener ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'más' : 'menos'} que de oído: el dedo nota el pulso un poco después del primer ruido.`,
   luckSays: (f, say) =>
     `La ${f.part} que escribió queda cerca de la verdadera de media, pero por suerte: en ese momento se podía obtener ${say.number(f.mmHg)}.`,
+  unheard:
+    'No aceptado, sean cuales sean los números: en este desinflado no había nada que oír de lo que pudieran venir.',
   noReading: 'No se escribió ninguna presión.',
   nothingAtAll: 'No se escribió nada, así que no hay nada que juzgar.',
   flagSeen: (f) => `Usted dijo que aquí algo no puede esperar. Así es: ${f.part}.`,
@@ -185,6 +187,8 @@ export const debrief: Reworded<typeof english> = {
   cost: (f, say) => (f.mmHg === null ? 'sin número' : signed(f.mmHg, say)),
   noNumber:
     'Sin número: con algunas de estas faltas no quedaba nada que oír, y su costo no se puede repartir.',
+  noNumberUnheard:
+    'Sin número: no se oyó nada, así que no hay lectura de la que una parte se deba a nada de esto.',
   left: 'el resto',
   leftHint: 'no es falta de nadie: una reacción corriente, el redondeo y los latidos que tocaron',
   leftUnknown: 'no se sabe: los ruidos no se marcaron a tiempo',
@@ -242,6 +246,8 @@ export const debrief: Reworded<typeof english> = {
   ledger: 'De dónde vino la diferencia',
   ledgerHint:
     'Paso a paso de lo verdadero, con la persona preparada según el manual, a lo que escribió, en este único desinflado. Lo que no se preparó está entre los pasos. El cuerpo y el manguito que baja ponen parte por sí mismos; el resto es técnica, oído, ojo y pluma. Un paso puede diferir de lo que movió arriba la misma cosa: aquello es la media de veinte desinflados, y allí se reparte lo que varias faltas hacen juntas.',
+  ledgerNoNumber:
+    'La tabla de arriba no tiene número donde esto tiene pasos: en este único desinflado se oyó algo, y en algunos de los veinte de alrededor, con las mismas faltas, nada.',
   ledgerFigure: (f) => `De lo verdadero a lo que usted escribió: ${f.component}`,
   ledgerSays: (f, say) =>
     `${f.component}: lo verdadero ${say.number(f.truth, 1)}, escrito ${say.number(f.entered)}, diferencia ${signed(f.error, say)} mmHg.`,

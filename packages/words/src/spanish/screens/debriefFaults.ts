@@ -99,12 +99,16 @@ export const debriefFaults: Reworded<typeof english> = {
   'do-aid-too':
     'Lleve también su audífono si tiene uno, que no es una falta, o tome la sistólica por palpación.',
   'do-feel-instead': 'Tome la sistólica por palpación, y diga que lo hizo así.',
+  'do-sound-on':
+    'Encienda el sonido antes de inflar, o haga que se muestren los ruidos; lo que no se oyó no se escribe.',
   'do-quiet-place': 'Busque un lugar más tranquilo, o tome la sistólica por palpación y dígalo.',
 
   conduct: 'Qué más no fue como debía',
   'conduct-not-told': 'Aquí había algo que avisar enseguida, y usted dijo que puede esperar',
   'conduct-muffled-not-written':
     'Los ruidos siguieron mucho más abajo, y no se escribió el número en el que se apagaron',
+  'conduct-nothing-in-ears':
+    'No había sonido encendido ni ruidos a la vista, y aun así se escribieron números',
   'conduct-nothing-to-hear': 'En este desinflado nadie habría podido oír un ruido',
   'conduct-felt-not-first': 'No se palpó antes dónde desaparece el pulso; esta vez no costó nada',
   'conduct-arm-not-rested': (f, say) =>

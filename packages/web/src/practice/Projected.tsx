@@ -14,6 +14,7 @@ import type { RoomEngine } from './engine.js';
 import { heldAgainst } from './heldAgainst.js';
 import { LiveGauge } from './LiveGauge.js';
 import { Loudness } from './panels/EarsPanel.js';
+import { notAsked, type Reveal, revealNext } from './reveal.js';
 import { SoundStrip } from './SoundStrip.js';
 import { StepHeading } from './StepHeading.js';
 import type { Said } from './said.js';
@@ -34,14 +35,15 @@ type ProjectedProps = {
 };
 
 /**
- * What a whole room looks at and listens to. The truth takes the place of the picture, and what comes and goes stands below
+ * What a whole room looks at and listens to. The truth stands beside the picture, and what comes and goes stands below
  * the buttons and the field of what the class said: they stay where the hand is, and on a projector nothing of them is below its edge.
  */
 export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const { words } = useApp();
   const say = words.sentence;
   const { shown, exercise, engine, isPlaying, isOver, play, stop, seek } = useShown(scenario, seed);
-  const [isRevealed, setRevealed] = useState(false);
+  const [reveal, setReveal] = useState<Reveal>('hidden');
+  const isRevealed = reveal === 'shown';
   const [showsSounds, setShowsSounds] = useState(false);
   const [said, setSaid] = useState<readonly Said[]>([]);
   const noiseDbA = noiseOf(exercise.scenario, exercise.circumstances);
@@ -58,12 +60,15 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const toggle = () => (isPlaying ? stop() : void goOn());
   const jump = (by: number) => seek(engine.visit.seconds + by);
   const first = beforeFirst(shown);
+  const touchTruth = () => setReveal((was) => revealNext(was, isOver));
   useKeys((key, { repeat }) => {
+    const isTruth = key === 't' || key === 'T';
+    if (!isTruth) setReveal(notAsked);
     if (key === 'ArrowLeft') jump(-JUMP_SECONDS);
     else if (key === 'ArrowRight') jump(JUMP_SECONDS);
     else if (repeat) return key === ' ';
     else if (key === ' ') toggle();
-    else if (key === 't' || key === 'T') setRevealed((was) => !was);
+    else if (isTruth) touchTruth();
     else if (key === 'n' || key === 'N') onAnother();
     else return false;
     return true;
@@ -74,6 +79,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
     if (place === null) return;
     // A button that was clicked lets go of the keys: the space bar stops and goes on, whatever was clicked last.
     const letGo = ({ detail, target }: MouseEvent) => {
+      if (!(target instanceof Element && target.closest('[data-truth]'))) setReveal(notAsked);
       if (detail > 0 && target instanceof Element && target.closest('button') !== null)
         place.focus({ preventScroll: true });
     };
@@ -89,11 +95,13 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const lesson = scenarioLesson(scenario, words);
   const state = sound.isHeldUp
     ? 'showing.stoppedSound'
-    : isPlaying
-      ? sensedText(step?.code ?? 'looking', shown.manner)
-      : isOver
-        ? 'showing.roomOver'
-        : 'practice.roomAsk';
+    : reveal === 'asked'
+      ? 'showing.truthAsked'
+      : isPlaying
+        ? sensedText(step?.code ?? 'looking', shown.manner)
+        : isOver
+          ? 'showing.roomOver'
+          : 'practice.roomAsk';
   const code = step?.code ?? 'looking';
   // Where nothing is read off the gauge, what is counted has its place.
   const isWatched = isCounted(code);
@@ -117,8 +125,8 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
           <button type="button" className="button button-first" onClick={toggle}>
             {say(isPlaying ? 'practice.stop' : isOver ? 'showing.fromStart' : 'practice.goOnNow')}
           </button>
-          <button type="button" className="button" onClick={() => setRevealed(!isRevealed)}>
-            {say(isRevealed ? 'practice.hide' : 'practice.reveal')}
+          <button type="button" className="button" data-truth onClick={touchTruth}>
+            {say(isRevealed ? 'practice.hide' : reveal === 'asked' ? 'showing.truthNow' : 'practice.reveal')}
           </button>
           <button type="button" className="button" onClick={() => jump(-JUMP_SECONDS)}>
             {say('practice.back5')}
@@ -145,12 +153,9 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
         </div>
         <ClassSaid said={said} onSaid={setSaid} held={held} />
         <div className={result === null ? 'projected-place' : 'projected-place projected-truth'}>
-          {result === null || held === null ? (
-            isWatched ? null : (
-              picture
-            )
-          ) : (
-            <div>
+          {isWatched ? null : picture}
+          {result === null || held === null ? null : (
+            <div className="projected-says">
               <p className="small soft">{say('debrief.had')}</p>
               <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
               <p>{say('showing.trueOnAverage', held.truth)}</p>

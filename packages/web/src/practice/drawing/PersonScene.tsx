@@ -63,6 +63,12 @@ export function PersonScene(props: SceneProps) {
     [engine],
   );
   const lean = hasBackUnsupported && !isUp;
+  const askForQuiet = touched(
+    isTalking,
+    { isTalking: false },
+    say('practice.talking'),
+    say('practice.quiet'),
+  );
   const size = `translate(${HIP.x} ${HIP.y}) scale(${looks.size.toFixed(3)}) translate(${-HIP.x} ${-HIP.y})`;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing whose parts can be touched is no form
@@ -135,7 +141,7 @@ export function PersonScene(props: SceneProps) {
           </Spot>
           <Spot
             label={say(isTalking ? 'practice.talking' : 'practice.quiet')}
-            onTouch={touched(isTalking, { isTalking: false }, say('practice.talking'), say('practice.quiet'))}
+            onTouch={askForQuiet}
             className={isTalking ? 'scene-wrong' : ''}
           >
             <circle className="scene-hit" cx="170" cy="64" r="40" />
@@ -187,7 +193,12 @@ export function PersonScene(props: SceneProps) {
       </g>
 
       {isTalking ? (
-        <g transform={lean ? 'translate(34 8)' : isUp ? 'translate(4 24)' : ''} className="scene-said">
+        // biome-ignore lint/a11y/noStaticElementInteractions: the head that says it is the button, for keys and voices
+        <g
+          transform={lean ? 'translate(34 8)' : isUp ? 'translate(4 24)' : ''}
+          className="scene-said spot"
+          onClick={askForQuiet}
+        >
           <path
             className="scene-bubble"
             d="M226 26 h116 a11 11 0 0 1 11 11 v16 a11 11 0 0 1 -11 11 h-96 l-20 12 l6 -13 a11 11 0 0 1 -17 -10 v-16 a11 11 0 0 1 11 -11 Z"

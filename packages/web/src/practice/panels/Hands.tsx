@@ -110,14 +110,22 @@ export function Hands(props: HandsProps) {
         <LiveGauge engine={engine} />
         {isFeelingWrist ? <WristClose engine={engine} looks={looks} isHeard={props.hearsPulse} /> : null}
       </div>
-      {isFlat && !isStopped && !hasOtherGauge ? (
-        <button type="button" className="button button-quiet room-other-gauge" onClick={takeGauge}>
-          {say('practice.otherGauge')}
-        </button>
-      ) : null}
-      <p className="small soft" role="status" hidden={!hasOtherGauge}>
-        {say('practice.otherGaugeIsOn')}
-      </p>
+      {/* Both have one place, kept while the cuff is up: bulb and buttons stay under the hand. */}
+      <div className="room-other-gauge">
+        {hasOtherGauge ? null : (
+          <button
+            type="button"
+            className="button button-quiet"
+            data-away={!isFlat || isStopped}
+            onClick={takeGauge}
+          >
+            {say('practice.otherGauge')}
+          </button>
+        )}
+        <p className="small soft" role="status" hidden={!hasOtherGauge}>
+          {say('practice.otherGaugeIsOn')}
+        </p>
+      </div>
       <p className="room-bare small" role="status" hidden={draft.isCuffOn}>
         {say('practice.noCuff')}
       </p>

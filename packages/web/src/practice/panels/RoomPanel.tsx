@@ -176,10 +176,11 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 isOn={isApex}
                 onUse={listenAtApex}
               />
-              {scenario.standing === null || !isFlat || engine.isAtEnd ? null : (
+              {scenario.standing === null || engine.isAtEnd ? null : (
                 <Tool
                   text={say(isUp ? 'practice.sitDown' : 'practice.standUp')}
                   isOn={isUp}
+                  isHeld={!isFlat}
                   onUse={() => arrange({ posture: isUp ? 'sitting' : 'standing' })}
                 />
               )}
@@ -234,16 +235,15 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                       );
                     }}
                   />
-                  {draft.piece === null ? null : (
-                    <Tool
-                      text={say(draft.piece.isPressed ? 'practice.pressLight' : 'practice.pressHard')}
-                      isOn={draft.piece.isPressed}
-                      onUse={() => {
-                        setInHand('chest-piece');
-                        if (draft.piece !== null) lay({ ...draft.piece, isPressed: !draft.piece.isPressed });
-                      }}
-                    />
-                  )}
+                  <Tool
+                    text={say(draft.piece?.isPressed === true ? 'practice.pressLight' : 'practice.pressHard')}
+                    isOn={draft.piece?.isPressed === true}
+                    isHeld={draft.piece === null}
+                    onUse={() => {
+                      setInHand('chest-piece');
+                      if (draft.piece !== null) lay({ ...draft.piece, isPressed: !draft.piece.isPressed });
+                    }}
+                  />
                 </>
               ) : (
                 <>
@@ -269,16 +269,18 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 isOn={isFeelingWrist}
                 onUse={feelWrist}
               />
-              {draft.isCuffOn && isFlat ? (
+              {draft.isCuffOn ? (
                 <>
                   <Tool
                     text={say('practice.raiseArm')}
                     isOn={circumstances.wasArmRaised}
+                    isHeld={!isFlat}
                     onUse={() => arrange({ wasArmRaised: !circumstances.wasArmRaised })}
                   />
                   <Tool
                     text={say('practice.cuffOff')}
                     isOn={false}
+                    isHeld={!isFlat}
                     onUse={() => {
                       if (draft.piece !== null) lay(null);
                       change((was) => ({ ...was, isCuffOn: false }));
@@ -290,7 +292,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
             {askAndLook('arm')}
             <p className="small soft">{say(isLeft ? 'showing.left' : 'showing.right')}</p>
             {draft.isCuffOn ? (
-              <p className="small soft" role="status">
+              <p className="small soft room-arm-says" role="status">
                 {say('practice.cuffIsOn', { text: say(`practice.${bladder}`) })}{' '}
                 {say(isApex ? 'practice.pieceAtApex' : pieceText(draft.piece, seed))}
                 {circumstances.wasArmRaised ? ` ${say('practice.armIsRaised')}` : null}

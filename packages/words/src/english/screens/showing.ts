@@ -135,6 +135,8 @@ export const showing = {
   wristIsFelt: 'The wrist is felt. Watch the needle.',
   wait: 'Wait.',
   watch: 'Watch.',
+  truthAsked: 'Not over yet. Show it all the same?',
+  truthNow: 'Yes, show it',
   roomOver: 'It is over. What did you hear, and where?',
   beforeFirst: 'Before the first',
   fromStart: 'From the start',

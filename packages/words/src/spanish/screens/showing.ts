@@ -124,6 +124,8 @@ export const showing: Reworded<typeof english> = {
   wristIsFelt: 'Se palpa la muñeca. Mire la aguja.',
   wait: 'Espere.',
   watch: 'Mire.',
+  truthAsked: 'Aún no se acabó. ¿Mostrarla ya?',
+  truthNow: 'Sí, mostrarla',
   roomOver: 'Se acabó. ¿Qué se oyó, y dónde?',
   beforeFirst: 'Antes del primero',
   fromStart: 'Desde el principio',

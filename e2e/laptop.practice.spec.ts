@@ -198,6 +198,7 @@ test('for a whole room: it plays by itself, is stopped, asked about, revealed an
   await expect(page.getByText('Stopped. What did you hear, and where?')).toBeVisible();
   const stood = await mmHg(page);
   await page.keyboard.press('t');
+  await page.keyboard.press('t');
   await expect(page.locator('.projected-numbers')).toHaveText(/^(1[6-9]|20)\d\/[6-9]\d$/);
   await expectAccessible(page);
   await page.keyboard.press('ArrowLeft');

@@ -15,6 +15,8 @@ test('a whole room: each step is said without a number, what the class said stan
   await expect(doing).toHaveText(
     'Five quiet minutes are over. The cuff is on, and empty. The needle stands at zero.',
   );
+  const keys = await page.getByText(/^Keys: space/).boundingBox();
+  expect((keys?.y ?? 0) + (keys?.height ?? 9999)).toBeLessThan(1080);
   await expect(doing).toHaveText(/^By feel first/, { timeout: 15_000 });
   await page.getByRole('button', { name: 'Before the first', exact: true }).click();
   await page.keyboard.press('Space');
@@ -42,10 +44,19 @@ test('a whole room: each step is said without a number, what the class said stan
   ];
   const before = await places();
   await page.locator('.projected-gauge').click();
+  // Before it is over the truth is asked about once, and anything else takes that back.
+  const asks = page.getByText('Not over yet. Show it all the same?');
+  await page.keyboard.press('t');
+  await expect(asks).toBeVisible();
+  await page.locator('.projected-gauge').click();
+  await expect(asks).toHaveCount(0);
+  await page.keyboard.press('t');
+  await expect(page.locator('.projected-numbers')).toHaveCount(0);
   await page.keyboard.press('t');
   await expect(page.locator('.projected-numbers')).toHaveText(/1[78]\d\/[78]\d/);
   await expect(page.getByText(/^True on average: 1[78]\d\/[78]\d$/)).toBeVisible();
   expect(await places()).toEqual(before);
+  await expect(page.locator('.projected-place .scene')).toBeVisible();
   await expect(page.getByText('Stiff pipe · Woman, 76 years')).toBeVisible();
   await expect(page.locator('.class-said li')).toHaveText(/^300\/20\+1[12]\d \/ −[56]\dForget it$/);
   await expect(page.locator('.projected-figure .figure-cuff')).toHaveCount(1);
@@ -201,4 +212,22 @@ test('the cuff goes on the other arm, and the room says on which it is', async (
     ),
   );
   expect(kept.some((one) => one.visit?.circumstances?.arm === 'left')).toBe(true);
+
+  // What is not to be had once the cuff is up keeps its place: nothing moves under the hand.
+  await page.locator('.room-cuff').filter({ hasText: /^adult / }).click(); // biome-ignore format: one thought
+  const places = async () => [
+    await boxOf(page, 'Squeeze the bulb'),
+    await boxOf(page, 'Let all air out'),
+    await page.locator('.room-tool').filter({ hasText: 'Feel the wrist' }).boundingBox(),
+    await boxOf(page, 'Count the pulse'),
+  ];
+  await expect(page.getByRole('button', { name: 'Take another gauge and hose' })).toBeVisible();
+  const before = await places();
+  expect(before).not.toContain(null);
+  await page.getByRole('button', { name: 'Squeeze the bulb' }).click();
+  await expect(page.getByRole('button', { name: 'Take another gauge and hose' })).toBeHidden();
+  expect(await places()).toEqual(before);
+  await page.getByRole('button', { name: 'Put the chest piece on' }).click();
+  await expect(page.getByRole('button', { name: 'Take the chest piece off' })).toBeVisible();
+  expect(await places()).toEqual(before);
 });

@@ -63,7 +63,12 @@ test.each([
 ])('by the muffling the sum is of the muffling: diastolic %d, muffled %s', (diastolic, muffled) => {
   const one = (mmHg: number) => ({ mmHg, lowMmHg: mmHg, highMmHg: mmHg });
   const { total, rest } = costRows({
-    costs: { best: null, hidBy: null, costs: [{ ...cost(0), diastolic: 2 }], left: { systolic: 0, diastolic: -2 } },
+    costs: {
+      best: null,
+      hidBy: null,
+      costs: [{ ...cost(0), diastolic: 2 }],
+      left: { systolic: 0, diastolic: -2 },
+    },
     had: { systolic: one(172), muffled: one(64), diastolic: one(4) },
     entered: { ...entered(172), muffled, diastolic },
     isByMuffled: true,

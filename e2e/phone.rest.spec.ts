@@ -67,7 +67,7 @@ test('a round begins with who was there; five minutes of rest fill with other wo
     await typePressure(page, '12876');
     await page.goto(page.url().replace(/\/round.*$/, '/round'));
     await expect(
-      page.getByText(/Known by name, birth date, number · agreed · chaperone present/),
+      page.getByText(/Identified by name, birth date, number · agreed · chaperone present/),
     ).toBeVisible();
     await notDone(page, 'Breaths');
     await expectAccessible(page);
@@ -110,5 +110,5 @@ test('a rest is not waited for with its reason kept, and who declines has nothin
   await page.getByRole('button', { name: 'They match; keep this' }).tap();
   await expect(page.getByText('Not done: the person declined')).toHaveCount(3);
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
-  await expect(page.getByText(/Known by name, number · declined/).first()).toBeVisible();
+  await expect(page.getByText(/Identified by name, number · declined/).first()).toBeVisible();
 });

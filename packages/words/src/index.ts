@@ -15,6 +15,7 @@ export { DATE_ORDERS, USUAL_MANNER } from './manner.js';
 export { type PostureKnown, postureTexts } from './postureTexts.js';
 export type { Place, Problem } from './problem.js';
 export { publishedSource } from './publishedSource.js';
+export { readingTexts } from './readingTexts.js';
 export { restText } from './restText.js';
 export type { Forms, Say } from './say.js';
 export type { RefusedStart, Words } from './words.js';

@@ -368,7 +368,7 @@ test('the panel of a round says how it began and how long the person rested, bef
   const rest = { seconds: 120, neededSeconds: 300, skipped };
   const panel = of(2, [reading, signing(2, [reading], { begun, rest, note: 'cold room' })]);
   expect(panel?.note?.map(({ text }) => text)).toEqual([
-    'How the round began: Known by name, number · agreed · interpreter present',
+    'How the round began: Identified by name, number · agreed · interpreter present',
     'Rest not waited for after 2 minutes of 5 minutes: the person does not want to wait.',
     'cold room',
   ]);

@@ -20,6 +20,7 @@ import {
   type RoundAverage,
   type RulesOf,
   readingsAveraged,
+  rechecksOf,
   resultsStanding,
   roundAverage,
   type StoredEntry,
@@ -27,7 +28,7 @@ import {
   signOf,
   valuesStanding,
 } from '@evenfall/record';
-import { beginningText, postureTexts, restText, type Words } from '@evenfall/words';
+import { beginningText, readingTexts, restText, type Words } from '@evenfall/words';
 import type { Aside, Values } from './template.js';
 
 /** Fields of a template, in the order in which they are listed. */
@@ -61,6 +62,7 @@ export const TEXT_FIELDS = [
   'score',
   'actNow',
   'told',
+  'again',
   'doubts',
   'notDone',
   'note',
@@ -166,6 +168,7 @@ export function roundFields(of: TextOf): Values<TextField> {
         ? null
         : alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
     told: toldText(of),
+    again: againText(of),
     doubts: doubtsText(
       [...said, ...beside].map(({ entry }) => ({ entry, flags: flagsStanding(entry, round, notes) })),
       words,
@@ -232,12 +235,21 @@ function valueText(
     const { evidence } = entry.content;
     return withBeside(pressureWritten(entry.content), [
       ...places,
-      ...postureTexts(evidence.circumstances, words),
+      ...readingTexts(ownPulse(entry, round), evidence.circumstances, words),
     ]);
   }
   if (entry.kind === 'sign') return signText(entry.content.evidence.sign, words);
   const perMinute = chartedPerMinute(entry);
   return perMinute === null ? null : withBeside(words.say.rate(perMinute), doubtsOf(entry, round, words));
+}
+
+/** The pulse of a reading, per minute; null where it is the count of the round, which has a field of its own. */
+function ownPulse({ content }: RunEntry, { values }: ChartRound): number | null {
+  const { pulsePerMinute } = content.evidence.run;
+  const isCounted = values.some(({ current }) =>
+    current.some((entry) => signOf(entry) === 'pulse' && chartedPerMinute(entry) === pulsePerMinute),
+  );
+  return isCounted ? null : pulsePerMinute;
 }
 
 /** What somebody elsewhere must know of a rate: that it was felt irregular, that a longer count was asked for in vain. */
@@ -341,6 +353,19 @@ function toldText({ round, rulesOf, words, dayText }: TextOf): string | null {
     ),
     ...(open.length === 0 ? [] : [words.sentence('handover.notTold', { conditions: named(open) })]),
   ];
+  return said.length === 0 ? null : said.join(' ');
+}
+
+/** When the pressure is looked at again after this round, and why; null where nothing asks for it. */
+function againText({ round, rulesOf, words }: TextOf): string | null {
+  if (round.isInError) return null;
+  const said = rechecksOf([round], rulesOf).map(({ code, fromAt, byAt }) =>
+    words.sentence(byAt === null ? 'handover.againFrom' : 'handover.again', {
+      from: fromAt.slice(11, 16),
+      by: byAt?.slice(11, 16) ?? '',
+      why: words.title('recheckReason', code),
+    }),
+  );
   return said.length === 0 ? null : said.join(' ');
 }
 

@@ -41,7 +41,7 @@ const ALL = [pulse, pressure, warm, signing(9, [pulse, pressure, warm])];
 describe('the templates that are brought', () => {
   test('one line', () => {
     expect(text(broughtTemplate('line', words), ALL)).toBe(
-      '2026-11-25 10:09: 148/92 mmHg, sitting, pulse 76, 38.1 °C, in the mouth.',
+      '2026-11-25 10:09: 148/92 mmHg, right upper arm, sitting, pulse 76, 38.1 °C, in the mouth.',
     );
   });
 
@@ -50,14 +50,14 @@ describe('the templates that are brought', () => {
       'Orla\u00a0Wickstead (invented), born 1957-03-14, number -0001',
       '2026-11-25, 10:09, by Wren (invented) (observer).',
       'Pressure 148/92 mmHg. At the right upper arm, sitting.',
-      'Pulse 76 a minute.',
+      'Pulse a minute: 76.',
       'Temperature 38.1 °C, in the mouth.',
     ]);
   });
 
   test('a paragraph of a letter', () => {
     expect(text(broughtTemplate('letter', words), ALL)).toBe(
-      'On 2026-11-25 I took the vital signs of Orla\u00a0Wickstead (invented) (born 1957-03-14). The blood pressure was 148/92 mmHg. It was taken at the right upper arm, sitting. The pulse was 76 a minute.',
+      'On 2026-11-25 I took the vital signs of Orla\u00a0Wickstead (invented) (born 1957-03-14). The blood pressure was 148/92 mmHg. It was taken at the right upper arm, sitting. Pulse a minute: 76.',
     );
   });
 
@@ -186,11 +186,11 @@ describe('how a round began and the rest before the pressure', () => {
 
   test('are fields of a template, and stand in the paragraph for whoever takes over', () => {
     expect(text('{begun}; {rest}', began)).toBe(
-      'Known by name, birth date · agreed · chaperone present · Tove (invented); Rested for 5 minutes, by the clock.',
+      'Identified by name, birth date · agreed · chaperone present · Tove (invented); Rested for 5 minutes, by the clock.',
     );
     const lines = text(broughtTemplate('handover', words), began).split('\n');
     expect(lines.slice(2, 4)).toEqual([
-      'Before it: Known by name, birth date · agreed · chaperone present · Tove (invented).',
+      'Identified by name, birth date · agreed · chaperone present · Tove (invented).',
       'Rested for 5 minutes, by the clock.',
     ]);
     expect(text(broughtTemplate('letter', words), began)).toContain(' Rested for 5 minutes, by the clock. ');
@@ -214,15 +214,35 @@ describe('what is to be known of a number stands beside it', () => {
       posture: { uprightMinutes: 1.1, unwellUpright: true },
     } as const;
     const stood = run(3, heard(120, 70), standing);
-    expect(text('{readings}', [lying, stood, signing(9, [lying, stood])])).toBe(
+    const [said] = text('{readings}', [lying, stood, signing(9, [lying, stood])]).split('\n');
+    expect(said).toBe(
       '148/84 (right upper arm, lying on the back, 5 min lying before), 120/70 (right upper arm, standing, 1.1 min on the feet, dizzy, faint or unwell on their feet)',
     );
+  });
+
+  test('the pulse of a reading of its own, and not the count of the round a second time', () => {
+    const own = (perMinute: number) => ({ ...heard(112, 70), pulsePerMinute: perMinute });
+    const stood = run(3, own(96), { place: { posture: 'stand' }, posture: { uprightMinutes: 1 } });
+    const counted = run(4, own(76));
+    const all = [pulse, stood, counted, signing(9, [pulse, stood, counted])];
+    expect(text('{readings}', all)).toBe(
+      '112/70 (right upper arm, standing, pulse 96, 1 min on the feet), 112/70 (right upper arm, sitting)',
+    );
+  });
+
+  // Bedside handbook 3.15: unwell is repeated at once; 7.1: recheck due.
+  test('when the pressure is to be looked at again, and why', () => {
+    const low = run(2, heard(84, 50));
+    expect(text('{again}[{actNow}{told}]', [low, signing(9, [low])])).toMatch(
+      /^Look at the pressure again from \d\d:\d\d, by \d\d:\d\d \(unwell, or very low\)\./,
+    );
+    expect(text('{pressure}[ {again}]', [pressure, signing(9, [pressure])])).toBe('148/92');
   });
 
   test('that a pulse felt irregular, and that a longer count was asked for, until it was made', () => {
     const short = count(1, { n: 40, windowSeconds: 30 }, { noticed: { rhythmFelt: 'irregular' } });
     expect(text('{pulse}', [short, signing(9, [short])])).toBe(
-      '80 (felt irregular, from a short count: a longer one was asked for)',
+      '80 (felt irregular, a short count; a longer one was asked for)',
     );
     const whole = count(4, { n: 78, windowSeconds: 60 }, { noticed: { rhythmFelt: 'irregular' } });
     expect(text('{pulse}', [short, whole, signing(9, [short, whole])])).toBe(

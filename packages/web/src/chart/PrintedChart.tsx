@@ -13,7 +13,7 @@ import {
   type TrendRound,
   valueStanding,
 } from '@evenfall/record';
-import { postureTexts, type Words } from '@evenfall/words';
+import { readingTexts, type Words } from '@evenfall/words';
 import { type ReactNode, useMemo } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
@@ -236,18 +236,9 @@ function PrintedRound({ round, birthDate, average, signs, agents, due }: RoundPr
 
 type ValuesProps = { readonly values: readonly AmendedEntry[]; readonly isInError: boolean };
 
-/** The values of a sign in their order; where pressures were taken stands once under all that were taken there. */
+/** The values of a sign in their order. */
 function PrintedValues({ values, isInError }: ValuesProps) {
-  const { words } = useApp();
-  const placeAt = (at: number) => placeOf(values[at]?.current.at(-1), words);
-  return values.map((value, at) => (
-    <span key={value.original.id}>
-      <PrintedValue value={value} isInError={isInError} />
-      {isInError || placeAt(at) === null || placeAt(at) === placeAt(at + 1) ? null : (
-        <span className="print-place">{placeAt(at)}</span>
-      )}
-    </span>
-  ));
+  return values.map((value) => <PrintedValue key={value.original.id} value={value} isInError={isInError} />);
 }
 
 type ValueProps = { readonly value: AmendedEntry; readonly isInError: boolean };
@@ -267,12 +258,17 @@ function PrintedValue({ value, isInError }: ValueProps) {
   return current.map((entry) => (
     <span key={entry.id} className={besideOf(entry, words) === '' ? 'print-value' : 'print-line'}>
       {textOf(entry, words)}
-      {standing === 'amended' ? ` (${words.sentence('chart.printedAmended')})` : null}
-      {standing === 'contested' ? ` (${words.sentence('trend.contested')})` : null}
-      {isByHand(entry) ? ` (${words.sentence('people.byHand')})` : null}{' '}
+      {standing === 'amended' ? <PrintedMark text={words.sentence('chart.printedAmended')} /> : null}
+      {standing === 'contested' ? <PrintedMark text={words.sentence('trend.contested')} /> : null}
+      {isByHand(entry) ? <PrintedMark text={words.sentence('people.byHand')} /> : null}{' '}
       {besideOf(entry, words) === '' ? null : <span className="print-beside">{besideOf(entry, words)}</span>}
     </span>
   ));
+}
+
+/** A word about a value, in brackets; it never breaks within. */
+function PrintedMark({ text }: { readonly text: string }) {
+  return <span className="print-mark"> ({text})</span>;
 }
 
 type WordsProps = Pick<RoundProps, 'round' | 'birthDate' | 'signs' | 'agents' | 'due'>;
@@ -356,17 +352,17 @@ function valuesOf(values: readonly AmendedEntry[], sign: RoundSign): readonly Am
   });
 }
 
-/** Where a pressure was taken; null for any other value. */
-function placeOf(entry: StoredEntry | undefined, words: Words): string | null {
-  return entry?.kind === 'run' ? placeText(entry.content.evidence.place, words) : null;
-}
-
-/** That a pressure was read off a display, how long somebody had stood or lain at it, and how they felt; else empty. */
+/**
+ * Where a pressure was taken, its pulse, that it was read off a display, how long somebody had stood or lain at it, and how
+ * they felt: with each, so that none seems to be of another arm; else empty.
+ */
 function besideOf(entry: StoredEntry, words: Words): string {
   if (entry.kind !== 'run') return '';
-  const { run, circumstances } = entry.content.evidence;
+  const { run, place, circumstances } = entry.content.evidence;
   const method = run.method === 'device' ? [words.title('method', run.method)] : [];
-  return [...method, ...postureTexts(circumstances, words)].join(' · ');
+  return [placeText(place, words), ...method, ...readingTexts(run.pulsePerMinute, circumstances, words)].join(
+    ' · ',
+  );
 }
 
 function textOf(entry: StoredEntry, words: Words): string {

@@ -37,6 +37,14 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
       ? []
       : [[words.sentence('second.markedBy'), markedByText(run, markedBy, words)] as const]),
     [words.sentence('pressure.place'), placeText(place, words)],
+    ...(run.pulsePerMinute === null
+      ? []
+      : [
+          [
+            words.sentence('app.pulse'),
+            `${say.rate(run.pulsePerMinute)} ${words.sentence('app.perMinute')}`,
+          ] as const,
+        ]),
     ...(place.armCm === null
       ? []
       : [[words.sentence('pressure.armMeasured'), say.length(place.armCm)] as const]),

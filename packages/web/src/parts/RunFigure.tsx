@@ -1,6 +1,6 @@
 import { REPEAT_SCATTER_MMHG } from '@evenfall/clinical';
 import { pressureWritten, type RunContent } from '@evenfall/record';
-import { postureTexts } from '@evenfall/words';
+import { readingTexts } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { placeText } from '../pressure/placeText.js';
 import { DeflationStrip } from './DeflationStrip.js';
@@ -33,7 +33,7 @@ export function RunFigure({ content, isInRound = false }: RunFigureProps) {
         {[
           words.title('method', evidence.run.method),
           placeText(evidence.place, words),
-          ...postureTexts(evidence.circumstances, words),
+          ...readingTexts(evidence.run.pulsePerMinute, evidence.circumstances, words),
         ].join(' · ')}
       </p>
       {ranges.length === 0 || override !== null ? null : (

@@ -1,6 +1,6 @@
 import { cuffRulesFor, cuffScheme } from '@evenfall/clinical';
 import { pressureWritten } from '@evenfall/record';
-import { postureTexts } from '@evenfall/words';
+import { readingTexts } from '@evenfall/words';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -99,7 +99,11 @@ export function PressureReview({ round, person }: PressureReviewProps) {
                   ? [words.sentence('pressure.cuffIs', { text: words.sentence('pressure.cuffNotSaid') })]
                   : []),
                 // How they felt is asked just below, with its answer.
-                ...postureTexts({ ...content.evidence.circumstances, unwellUpright: null }, words),
+                ...readingTexts(
+                  content.evidence.run.pulsePerMinute,
+                  { ...content.evidence.circumstances, unwellUpright: null },
+                  words,
+                ),
               ].join(' · ')}
             </p>
             <AskUpright round={round} reading={reading} />

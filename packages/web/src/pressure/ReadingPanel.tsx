@@ -66,6 +66,11 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
     <div className="measure measure-shown">
       <div role="status">
         <ReadingNumbers value={value} round={round} />
+        {content.evidence.run.pulsePerMinute === null ? null : (
+          <p className="small">
+            {`${words.sentence('app.pulse')} ${words.say.rate(content.evidence.run.pulsePerMinute)} ${words.sentence('app.perMinute')}`}
+          </p>
+        )}
       </div>
       <ActNowPanel standing={standing} also={lieDown} />
       {/* A reading that was not low itself, after one that was. */}

@@ -1,5 +1,6 @@
 import { type CountOf, isLowCondition, recheckFlag } from '@evenfall/clinical';
 import { pressureWritten, type RoundValueKept } from '@evenfall/record';
+import { readingTexts } from '@evenfall/words';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { rangeText } from '../app/figuresText.js';
@@ -17,6 +18,9 @@ import { SIGNS_IN_ORDER } from './measuring.js';
 import { notDoneText } from './NotDoneForm.js';
 import { standingOf } from './standing.js';
 import type { Round } from './useRound.js';
+
+/** How long they stood or lay is told on the review. */
+const NO_POSTURE = { uprightMinutes: null, unwellUpright: null, lyingMinutes: null };
 
 type SoFarProps = {
   readonly round: Round;
@@ -126,7 +130,12 @@ function PressureLines({ round, shown }: { readonly round: Round; readonly shown
               <p>
                 <span className="so-far-number">{pressureWritten(content)}</span>{' '}
                 {words.sentence('pressure.mmHg')}{' '}
-                <span className="soft small">{placeText(reading.place, words)}</span>
+                <span className="soft small">
+                  {[
+                    placeText(reading.place, words),
+                    ...readingTexts(reading.run.pulsePerMinute, NO_POSTURE, words),
+                  ].join(' · ')}
+                </span>
               </p>
               <Flags flags={content.value.flags} />
             </Line>

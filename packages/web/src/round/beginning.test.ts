@@ -19,7 +19,7 @@ function started(draft: ReturnType<typeof begun>, how: typeof USUAL) {
 
 test('the usual is two identifiers, agreed, nobody else (bedside handbook 3.18)', () => {
   expect(USUAL.identifiers).toEqual(['name', 'birth-date']);
-  expect(beginningText(USUAL, words)).toBe('Known by name, birth date · agreed');
+  expect(beginningText(USUAL, words)).toBe('Identified by name, birth date · agreed');
   const others = {
     ...USUAL,
     chaperone: 'present',
@@ -27,7 +27,7 @@ test('the usual is two identifiers, agreed, nobody else (bedside handbook 3.18)'
     who: 'Sister Amadi',
   } as const;
   expect(beginningText(others, words)).toBe(
-    'Known by name, birth date · agreed · chaperone present · interpreter offered, declined · Sister Amadi',
+    'Identified by name, birth date · agreed · chaperone present · interpreter offered, declined · Sister Amadi',
   );
 });
 

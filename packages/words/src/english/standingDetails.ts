@@ -10,6 +10,12 @@ export const standingDetails = {
     `The pressure fell${fallen(f, say)} only ${at(f, say)}, later than three minutes: a delayed fall. ${REST}`,
   'fall-recovered': (f, say) =>
     `The fall was gone again ${at(f, say)}: chart both readings, and measure once more if the person felt it.`,
+  'pulse-change': (f, say) =>
+    f.value('pulseRise') > 0
+      ? `The pulse rose by ${say.rate(f.value('pulseRise'))} a minute on the feet, at most.`
+      : f.value('pulseRise') < 0
+        ? `The pulse did not rise on the feet: at its highest it was ${say.rate(-f.value('pulseRise'))} a minute less than before.`
+        : 'The pulse did not rise on the feet.',
   'heart-rate-ratio-low': (f, say) =>
     `The pulse rose by ${say.beside(f.value('ratio'), f.value('limit'), 2)} a minute for each mmHg of fall, under ${say.limit(f.value('limit'))}: a pattern consistent with nerves that do not answer the fall; it is a pointer and no more, so tell the clinician in charge.`,
   'rise-without-fall': (f, say) =>

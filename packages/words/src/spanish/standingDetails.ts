@@ -8,6 +8,12 @@ export const standingDetails: Reworded<typeof english> = {
     `La presión bajó${fallen(f, say)} solo ${at(f, say)}, más tarde de tres minutos, una bajada tardía: ${REST}`,
   'fall-recovered': (f, say) =>
     `La bajada había desaparecido ${at(f, say)}: registre ambas lecturas y mida otra vez si la persona la notó.`,
+  'pulse-change': (f, say) =>
+    f.value('pulseRise') > 0
+      ? `El pulso subió de pie ${say.rate(f.value('pulseRise'))} por minuto como máximo.`
+      : f.value('pulseRise') < 0
+        ? `El pulso no subió de pie: como máximo fue ${say.rate(-f.value('pulseRise'))} por minuto menos que antes.`
+        : 'El pulso no subió de pie.',
   'heart-rate-ratio-low': (f, say) =>
     `El pulso subió ${say.beside(f.value('ratio'), f.value('limit'), 2)} por minuto por cada mmHg de bajada, menos de ${say.limit(f.value('limit'))}: un patrón compatible con nervios que no responden a la bajada; es un indicio y nada más, así que comuníquelo al profesional responsable.`,
   'rise-without-fall': (f, say) =>

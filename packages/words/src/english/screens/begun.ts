@@ -22,7 +22,7 @@ export const begun = {
   keep: 'They match; keep this',
   title: 'How it began',
   change: 'Change',
-  knownBy: (f: Text) => `Known by ${f.text}`,
+  knownBy: (f: Text) => `Identified by ${f.text}`,
   name: 'name',
   'birth-date': 'birth date',
   number: 'number',

@@ -46,14 +46,17 @@ export const handover = {
   actNowUnder: (f: Text) => `Act now: ${f.text}`,
   leftOut: (f: { fields: string }) =>
     `This template has no ${f.fields}: what that would say is put under the text wherever there is any, so that no alert and no caution is left out.`,
-  longerAsked: 'from a short count: a longer one was asked for',
+  longerAsked: 'a short count; a longer one was asked for',
+  again: (f: { from: string; by: string; why: string }) =>
+    `Look at the pressure again from ${f.from}, by ${f.by} (${f.why}).`,
+  againFrom: (f: { from: string; why: string }) => `Look at the pressure again from ${f.from} (${f.why}).`,
   /** A mean as it is charted, mmHg. */
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, {posture}][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}].[ Also {others}.][ {standing}][ {actNow}][ {told}]',
+    '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, {arm}][, {posture}][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}].[ Also {others}.][ {standing}][ {actNow}][ {told}][ {again}]',
   handoverTemplate:
-    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\nBefore it: {begun}.][\n{rest}][\nPressure {pressure} mmHg.][ At the {place}.][ Mean of {meanOf}.][\nAlso {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulse {pulse} a minute.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{told}][\n{notDone}][\nNote: {note}]',
+    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\n{begun}.][\n{rest}][\nPressure {pressure} mmHg.][ At the {place}.][ Mean of {meanOf}.][\nAlso {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulse a minute: {pulse}.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{told}][\n{again}][\n{notDone}][\nNote: {note}]',
   letterTemplate:
-    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg.][ It was taken at the {place}.][ {rest}][ It is the mean of {meanOf} readings.][ Other readings: {others}.][ {arms}][ {standing}][ Category: {category}.][ {caution}][ The pulse was {pulse} a minute.][ The breaths were {breaths} a minute.][ {actNow}][ {told}][ {notDone}]',
+    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg.][ It was taken at the {place}.][ {rest}][ It is the mean of {meanOf} readings.][ Other readings: {others}.][ {arms}][ {standing}][ Category: {category}.][ {caution}][ Pulse a minute: {pulse}.][ The breaths were {breaths} a minute.][ {actNow}][ {told}][ {again}][ {notDone}]',
   fhir: 'Download for another system (FHIR)',
   fhirHint: 'Every value with how it was taken, and the whole record for another Evenfall.',
   csv: 'Download as a table (CSV)',

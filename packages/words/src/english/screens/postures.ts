@@ -20,6 +20,7 @@ export const postures = {
   lyingHint: 'Leave it blank if nobody knows.',
   lyingWrong: (f: Minutes, say: Say) => `Type minutes from 0 to ${say.limit(f.minutes)}, or leave it blank.`,
   lyingAt: (f: Minutes, say: Say) => `${say.short(f.minutes)} min lying before`,
+  pulseAt: (f: { perMinute: number }, say: Say) => `pulse ${say.rate(f.perMinute)}`,
   feltUnwell: 'dizzy, faint or unwell on their feet',
   feltWell: 'well on their feet',
   noRangePulse: 'No range: it needs the pulse.',

@@ -40,13 +40,15 @@ export const handover: Reworded<typeof english> = {
   actNowUnder: (f) => `Actúe ya: ${f.text}`,
   leftOut: (f) =>
     `Esta plantilla no tiene ${f.fields}: lo que eso diría se pone bajo el texto cuando lo hay, para que no falte ninguna alerta ni advertencia.`,
-  longerAsked: 'de un recuento corto: se pidió uno más largo',
+  longerAsked: 'recuento corto; se pidió uno más largo',
+  again: (f) => `Vuelva a mirar la presión desde las ${f.from}, antes de las ${f.by} (${f.why}).`,
+  againFrom: (f) => `Vuelva a mirar la presión desde las ${f.from} (${f.why}).`,
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, {posture}][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}].[ Además {others}.][ {standing}][ {actNow}][ {told}]',
+    '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, {arm}][, {posture}][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}].[ Además {others}.][ {standing}][ {actNow}][ {told}][ {again}]',
   handoverTemplate:
-    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\nAntes: {begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulso {pulse} por minuto.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{told}][\n{notDone}][\nNota: {note}]',
+    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\n{begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulso por minuto: {pulse}.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{told}][\n{again}][\n{notDone}][\nNota: {note}]',
   letterTemplate:
-    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {arms}][ {standing}][ Categoría: {category}.][ {caution}][ El pulso fue de {pulse} por minuto.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {told}][ {notDone}]',
+    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {arms}][ {standing}][ Categoría: {category}.][ {caution}][ Pulso por minuto: {pulse}.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {told}][ {again}][ {notDone}]',
   fhir: 'Descargar para otro sistema (FHIR)',
   fhirHint: 'Cada valor con cómo se tomó, y el registro entero para otro Evenfall.',
   csv: 'Descargar como tabla (CSV)',

@@ -18,6 +18,7 @@ export const postures: Reworded<typeof english> = {
   lyingHint: 'Déjelo en blanco si nadie lo sabe.',
   lyingWrong: (f, say) => `Escriba minutos de 0 a ${say.limit(f.minutes)}, o déjelo en blanco.`,
   lyingAt: (f, say) => `${say.short(f.minutes)} min en decúbito antes`,
+  pulseAt: (f, say) => `pulso ${say.rate(f.perMinute)}`,
   feltUnwell: 'mareo, desmayo o malestar de pie',
   feltWell: 'bien de pie',
   noRangePulse: 'Sin intervalo: necesita el pulso.',

@@ -100,7 +100,8 @@ export const pressure = {
   unwellUpright: 'yes',
   uprightUnasked: 'not asked',
   uprightBegin: 'They stand up now',
-  uprightBeginHint: 'From this touch on the minutes count.',
+  uprightBeginHint:
+    'From this touch on the minutes count. Before it: something to sit or lie on close behind them, and you beside them. Stop if they feel faint.',
   uprightFor: (f: { seconds: number }, say: Say) => `On their feet ${stopwatch(f.seconds, say)}`,
   uprightDueIn: (f: { minutes: number; seconds: number }, say: Say) =>
     `Reading at ${say.short(f.minutes)} min: pump up in ${stopwatch(f.seconds, say)}.`,

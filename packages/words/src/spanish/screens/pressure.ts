@@ -97,7 +97,8 @@ export const pressure: Reworded<typeof english> = {
   unwellUpright: 'sí',
   uprightUnasked: 'no se preguntó',
   uprightBegin: 'Se pone de pie ahora',
-  uprightBeginHint: 'Desde este toque cuentan los minutos.',
+  uprightBeginHint:
+    'Desde este toque cuentan los minutos. Antes: algo donde sentarse o acostarse justo detrás, y usted a su lado. Pare si se marea.',
   uprightFor: (f, say) => `De pie ${stopwatch(f.seconds, say)}`,
   uprightDueIn: (f, say) =>
     `Lectura a ${say.short(f.minutes)} min: infle dentro de ${stopwatch(f.seconds, say)}.`,

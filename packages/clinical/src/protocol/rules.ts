@@ -4,6 +4,7 @@ import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import { DEFAULT_DEFLATION_RULES, DEFAULT_INFLATION_RULES, type RunRules } from '../deflation/rules.js';
 import { DEFAULT_EQUIPMENT_RULES, type EquipmentRules } from '../equipment/rules.js';
 import { type AmbulatoryRules, DEFAULT_AMBULATORY_RULES } from '../outOfOffice/ambulatoryRules.js';
+import { OUT_OF_OFFICE_FIGURES } from '../outOfOffice/figures.js';
 import { DEFAULT_HOME_RULES, type HomeRules } from '../outOfOffice/homeRules.js';
 import {
   ACT_NOW_LIMIT_IDS,
@@ -125,7 +126,9 @@ const PRESET_SCHEMES: Readonly<Record<string, Partial<AmbulatoryRules>>> = {
   'acc-aha-2017': { scheme: 'acc-aha-2017' },
   'acc-aha-2025': { scheme: 'acc-aha-2017' },
   'esc-2024': { scheme: 'esc-2024' },
-  'hypertension-canada': { leastHours: { comparison: '>=', limit: 24 } },
+  'hypertension-canada': {
+    leastHours: { comparison: '>=', limit: OUT_OF_OFFICE_FIGURES.canadaLeastHours.value },
+  },
 };
 
 /** All rules that bear on a round as a whole under a protocol. */

@@ -51,7 +51,7 @@ describe('a series in the table', () => {
       systolic: '141',
       diastolic: '88',
       pulse: '74',
-      rule: 'home-1',
+      rule: 'home-2',
       note: 'after, "tea"',
       side: 'left',
       cuffSite: 'upper-arm',

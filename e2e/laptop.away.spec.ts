@@ -228,6 +228,7 @@ test('a messy file: the zone is asked, two rows are named, one is put right, and
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
 
   await page.getByRole('heading', { level: 1, name: /^At home, 13 Mar 2025/ }).waitFor();
+  await expect(first).toContainText('Confirm with your local protocol.');
   await expect(page.getByRole('cell', { name: '139/87' }).first()).toBeVisible();
   await expect(page.getByRole('row', { name: /^9 16\/03\/2025;7:30 a\. m\.;84;137;72;/ })).toBeVisible();
   await expectAccessible(page);

@@ -159,7 +159,10 @@ async function lengthen(page: Page): Promise<void> {
         ...left.map((place) => ({ index: place + 1, code: content.of === 'home' ? 'wrist' : 'systolic-range', figures: {} })), // biome-ignore format: one thought
         { index: 7, code: 'failed', figures: {} },
       ];
-      content.value.actNow = [{ condition: 'severe-away', figures: { systolic: 196, diastolic: 124 } }];
+      const limit = { source: 'ACC/AHA 2017', sure: 'found', confirmLocally: true };
+      content.value.actNow = [
+        { condition: 'severe-away', figures: { systolic: 196, diastolic: 124 }, ...limit },
+      ];
       content.refused = Array.from({ length: 9 }, (_, at) => ({
         ...{
           line: 80 + at,

@@ -3,6 +3,7 @@ import { pressureWritten, type RunContent } from '@evenfall/record';
 import { readingTexts } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { placeText } from '../pressure/placeText.js';
+import { rangeTexts } from '../pressure/rangeTexts.js';
 import { DeflationStrip } from './DeflationStrip.js';
 
 type RunFigureProps = {
@@ -15,13 +16,7 @@ type RunFigureProps = {
 export function RunFigure({ content, isInRound = false }: RunFigureProps) {
   const { words } = useApp();
   const { value, override, evidence } = content;
-  const { systolicRange, diastolicRange } = value;
-  const ranges = (['systolic', 'diastolic'] as const).flatMap((part) => {
-    const range = part === 'systolic' ? systolicRange : diastolicRange;
-    if (range === null) return [];
-    const [low, high] = range;
-    return [words.sentence('pressure.rangeOf', { text: words.sentence(`pressure.${part}`), low, high })];
-  });
+  const ranges = rangeTexts(value, words);
   return (
     <>
       <p className="rate rate-pressure">

@@ -12,7 +12,6 @@ import {
   shorthandOf,
 } from '@evenfall/clinical';
 import type { RunContent } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { DeflationStrip } from '../parts/DeflationStrip.js';
@@ -36,6 +35,7 @@ import {
   withReadingReopened,
   withStandingStopped,
 } from './pressureSteps.js';
+import { rangeTexts } from './rangeTexts.js';
 import { isNextAtOnce } from './runCircumstances.js';
 import { lowBeforeStanding } from './StandingHeld.js';
 import { UprightClock } from './UprightClock.js';
@@ -131,24 +131,14 @@ export function ReadingNumbers({
 /** What deflation and gauge alone allow, where it is known. */
 export function RangeOfReading({ value }: { readonly value: RunContent['value'] }) {
   const { words } = useApp();
-  const text = rangesText(value, words);
+  const ranges = rangeTexts(value, words);
   if (value.method === 'device') return null;
-  if (text === null) return <p className="soft small">{words.sentence(whyNoRange(value))}</p>;
+  if (ranges.length === 0) return <p className="soft small">{words.sentence(whyNoRange(value))}</p>;
   return (
     <p className="small">
-      {text} <span className="soft">{words.sentence('pressure.rangeSays')}</span>
+      {`${ranges.join(', ')}.`} <span className="soft">{words.sentence('pressure.rangeSays')}</span>
     </p>
   );
-}
-
-function rangesText({ systolicRange, diastolicRange }: RunContent['value'], words: Words): string | null {
-  const parts = (['systolic', 'diastolic'] as const).flatMap((part) => {
-    const range = part === 'systolic' ? systolicRange : diastolicRange;
-    if (range === null) return [];
-    const [low, high] = range;
-    return [words.sentence('pressure.rangeOf', { text: words.sentence(`pressure.${part}`), low, high })];
-  });
-  return parts.length === 0 ? null : `${parts.join(', ')}.`;
 }
 
 /** Whether the last reading is the repeat of one that nobody waited after: the alert beside it asks for no further one. */

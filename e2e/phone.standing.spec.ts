@@ -56,7 +56,7 @@ test('on the feet: a fall that is met is said, unwell is acted on at once, and n
 
   await page.getByText('yes', { exact: true }).click();
   await expect(
-    page.getByRole('alert').getByText(/felt unwell at 1 min: stop, lay the person down/),
+    page.getByRole('alert').getByText(/unwell on their feet, at 130\/86: lay the person down and stay/),
   ).toBeInViewport();
   const buttons = page.locator('.next-steps > *');
   await expect(buttons).toHaveText(['Take it lying']);

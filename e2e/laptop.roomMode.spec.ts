@@ -222,6 +222,9 @@ test('the cuff goes on the other arm, and the room says on which it is', async (
     await boxOf(page, 'Count the pulse'),
   ];
   await expect(page.getByRole('button', { name: 'Take another gauge and hose' })).toBeVisible();
+  await expect(page.getByText(/^Cuff on the arm: adult/)).toBeVisible();
+  // What was touched last has settled.
+  await page.waitForTimeout(500);
   const before = await places();
   expect(before).not.toContain(null);
   await page.getByRole('button', { name: 'Squeeze the bulb' }).click();

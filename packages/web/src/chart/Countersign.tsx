@@ -1,5 +1,5 @@
 import type { ChartRound, StoredEntry } from '@evenfall/record';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
@@ -9,7 +9,7 @@ import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
-import { loadRecord } from '../server/load.js';
+import { loadAgents, loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMay, useMeasuring, useSignedIn } from '../signIn/useAccess.js';
 import { ownRounds } from './ownRounds.js';
@@ -37,6 +37,8 @@ export function Countersign({ id, round, signing, signers, person }: Countersign
   const [isAsked, setAsked] = useState(false);
   const [isOpen, setOpen] = useState(false);
   const [isKept, setKept] = useState(false);
+  // Whoever comes here without the list of people has nobody to choose from yet.
+  useEffect(() => void loadAgents(app), [app]);
   const measuring = useMeasuring();
   const [refused, setRefused] = useState<string | null>(null);
   const who = useSignedIn();

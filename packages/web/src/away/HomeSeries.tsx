@@ -10,6 +10,7 @@ import { AboutSeries } from './AboutSeries.js';
 import { Chances, PrintedAssumptions } from './Chances.js';
 import { dateOfDay } from './dateOfDay.js';
 import { FigureShown, SERIES_SCALE } from './FigureShown.js';
+import { type Measure, MeasuresTable } from './MeasuresTable.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { meanText, pressureText, signedText } from './readingText.js';
 import { ShortResult } from './ShortResult.js';
@@ -32,8 +33,6 @@ const FIGURE_LEAST = 480;
 const ON_PAPER = { width: 620, heights: [200, 160, 120] };
 /** Days that stand on the first sheet, beside the means; more of them stand before the list of all readings. */
 const MOST_DAYS_BESIDE = 8;
-
-const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
 
 /** Readings at home: the mean with its category, then how sure it is, then the numbers behind it. */
 export function HomeSeries({ content, answered, rules, first, last }: HomeProps) {
@@ -93,42 +92,20 @@ function PartsTable({ result, rules }: Omit<TableProps, 'readings'>) {
     pulse: null,
   };
   return (
-    <Scrolling label={words.sentence('away.comesTo')}>
-      <table className="away-table">
-        <thead>
-          <tr>
-            <td />
-            {MEASURES.map((one) => (
-              <th key={one} scope="col">
-                {words.sentence(`away.${one}`)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {(['mean', 'morning', 'evening'] as const).map((part) => (
-            <tr key={part}>
-              <th scope="row">{words.sentence(`series.${part}`)}</th>
-              {MEASURES.map((one) => (
-                <td key={one}>{meanText(result[part][one], limits[one], words)}</td>
-              ))}
-            </tr>
-          ))}
-          <tr>
-            <th scope="row">{words.sentence('away.morningMinusEvening')}</th>
-            {MEASURES.map((one) => (
-              <td key={one}>{signedText(result.morningMinusEvening[one], words)}</td>
-            ))}
-          </tr>
-          <tr>
-            <th scope="row">{words.sentence('away.sd')}</th>
-            {MEASURES.map((one) => (
-              <td key={one}>{numberText(result.sd[one], words)}</td>
-            ))}
-          </tr>
-        </tbody>
-      </table>
-    </Scrolling>
+    <MeasuresTable
+      label={words.sentence('away.comesTo')}
+      rows={[
+        ...(['mean', 'morning', 'evening'] as const).map((part) => ({
+          name: words.sentence(`series.${part}`),
+          cell: (one: Measure) => meanText(result[part][one], limits[one], words),
+        })),
+        {
+          name: words.sentence('away.morningMinusEvening'),
+          cell: (one) => signedText(result.morningMinusEvening[one], words),
+        },
+        { name: words.sentence('away.sd'), cell: (one) => numberText(result.sd[one], words) },
+      ]}
+    />
   );
 }
 

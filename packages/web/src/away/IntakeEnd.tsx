@@ -20,6 +20,7 @@ import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
+import { AskedFirst } from '../parts/AskedFirst.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
@@ -312,26 +313,13 @@ const QUESTIONS = [
 /** Takes away everything that was typed or brought in, once it was asked. */
 function StartAgain({ onSure }: { readonly onSure: () => void }) {
   const { words } = useApp();
-  const [isAsking, setAsking] = useState(false);
-  if (!isAsking) {
-    return (
-      <button type="button" className="button button-quiet" onClick={() => setAsking(true)}>
-        {words.sentence('away.startAgain')}
-      </button>
-    );
-  }
   return (
-    <div className="notice" role="alert">
-      <p>{words.sentence('away.startAgainSure')}</p>
-      <div className="buttons">
-        <button type="button" className="button" onClick={onSure}>
-          {words.sentence('review.discardNow')}
-        </button>
-        <button type="button" className="button button-quiet" onClick={() => setAsking(false)}>
-          {words.sentence('app.cancel')}
-        </button>
-      </div>
-    </div>
+    <AskedFirst
+      does={words.sentence('away.startAgain')}
+      asks={words.sentence('away.startAgainSure')}
+      now={words.sentence('review.discardNow')}
+      onSure={onSure}
+    />
   );
 }
 

@@ -2,9 +2,7 @@ import type { AnsweredRecording } from '@evenfall/record';
 import { variationRows } from '@evenfall/report';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
-import { Scrolling } from '../parts/Scrolling.js';
-
-const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
+import { MeasuresTable } from './MeasuresTable.js';
 
 type VariationProps = Pick<AnsweredRecording, 'result'> & { readonly children: ReactNode };
 
@@ -15,30 +13,10 @@ export function Variation({ result, children }: VariationProps) {
   return (
     <details className="more away-fold">
       <summary>{words.sentence('away.variation')}</summary>
-      <Scrolling label={words.sentence('away.variation')}>
-        <table className="away-table">
-          <thead>
-            <tr>
-              <td />
-              {MEASURES.map((one) => (
-                <th key={one} scope="col">
-                  {words.sentence(`away.${one}`)}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {variationRows(result, words).map(({ name, of }) => (
-              <tr key={name}>
-                <th scope="row">{name}</th>
-                {MEASURES.map((one) => (
-                  <td key={one}>{number(of[one])}</td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scrolling>
+      <MeasuresTable
+        label={words.sentence('away.variation')}
+        rows={variationRows(result, words).map(({ name, of }) => ({ name, cell: (one) => number(of[one]) }))}
+      />
       {children}
     </details>
   );

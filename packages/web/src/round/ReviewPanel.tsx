@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
+import { AskedFirst } from '../parts/AskedFirst.js';
 import { Flags } from '../parts/Flags.js';
 import { Folded } from '../parts/Folded.js';
 import { faceFlags } from '../parts/faceFlags.js';
@@ -211,33 +212,17 @@ function ValueReview({ round, sign, value, href }: ValueReviewProps) {
 function Discard({ person }: { readonly person: string }) {
   const app = useApp();
   const { words } = app;
-  const [isAsking, setAsking] = useState(false);
   const [, go] = useLocation();
-  if (!isAsking) {
-    return (
-      <button type="button" className="button button-quiet" onClick={() => setAsking(true)}>
-        {words.sentence('review.discard')}
-      </button>
-    );
-  }
+  const discard = () => {
+    discardRound(app, person);
+    go(`/people/${person}`, { replace: true });
+  };
   return (
-    <div className="notice" role="alert">
-      <p>{words.sentence('review.discardSure')}</p>
-      <div className="buttons">
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            discardRound(app, person);
-            go(`/people/${person}`, { replace: true });
-          }}
-        >
-          {words.sentence('review.discardNow')}
-        </button>
-        <button type="button" className="button button-quiet" onClick={() => setAsking(false)}>
-          {words.sentence('app.cancel')}
-        </button>
-      </div>
-    </div>
+    <AskedFirst
+      does={words.sentence('review.discard')}
+      asks={words.sentence('review.discardSure')}
+      now={words.sentence('review.discardNow')}
+      onSure={discard}
+    />
   );
 }

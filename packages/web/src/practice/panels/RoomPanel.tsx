@@ -167,18 +167,18 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
             {circumstances.isQuieter ? <p className="small">{say('practice.inSideRoom')}</p> : null}
             <div className="room-tools">
               <Tool
-                text={say(isOnChest ? 'practice.chestAway' : 'practice.listenChest')}
+                text={[say('practice.listenChest'), say('practice.chestAway')]}
                 isOn={isOnChest}
                 onUse={listenAtChest}
               />
               <Tool
-                text={say(isApex ? 'practice.apexAway' : 'practice.listenApex')}
+                text={[say('practice.listenApex'), say('practice.apexAway')]}
                 isOn={isApex}
                 onUse={listenAtApex}
               />
               {scenario.standing === null || engine.isAtEnd ? null : (
                 <Tool
-                  text={say(isUp ? 'practice.sitDown' : 'practice.standUp')}
+                  text={[say('practice.standUp'), say('practice.sitDown')]}
                   isOn={isUp}
                   isHeld={!isFlat}
                   onUse={() => arrange({ posture: isUp ? 'sitting' : 'standing' })}
@@ -224,7 +224,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                     }}
                   />
                   <Tool
-                    text={say(draft.piece === null ? 'practice.pieceOnArm' : 'practice.pieceOff')}
+                    text={[say('practice.pieceOnArm'), say('practice.pieceOff')]}
                     isOn={draft.piece !== null}
                     onUse={() => {
                       setInHand('chest-piece');
@@ -236,7 +236,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                     }}
                   />
                   <Tool
-                    text={say(draft.piece?.isPressed === true ? 'practice.pressLight' : 'practice.pressHard')}
+                    text={[say('practice.pressHard'), say('practice.pressLight')]}
                     isOn={draft.piece?.isPressed === true}
                     isHeld={draft.piece === null}
                     onUse={() => {
@@ -248,7 +248,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
               ) : (
                 <>
                   <Tool
-                    text={say(draft.hasMeasuredArm ? 'practice.tapeAway' : 'practice.tape')}
+                    text={[say('practice.tape'), say('practice.tapeAway')]}
                     isOn={draft.hasMeasuredArm}
                     onUse={() => change((was) => ({ ...was, hasMeasuredArm: !was.hasMeasuredArm }))}
                   />
@@ -265,7 +265,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 </>
               )}
               <Tool
-                text={say(isFeelingWrist ? 'practice.wristAway' : 'practice.wrist')}
+                text={[say('practice.wrist'), say('practice.wristAway')]}
                 isOn={isFeelingWrist}
                 onUse={feelWrist}
               />

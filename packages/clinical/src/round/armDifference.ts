@@ -90,6 +90,11 @@ type ArmReading = ArmPair[Side] & PairableReading;
 export function pairedReadings<Reading extends PairableReading>(
   readings: readonly Reading[],
 ): { readonly [Arm in Side]: Reading }[] {
+  return pairing(readings).pairs;
+}
+
+/** The pairs, and the last reading of each posture that waits for its other arm. */
+export function pairing<Reading extends PairableReading>(readings: readonly Reading[]) {
   const pairs: { readonly [Arm in Side]: Reading }[] = [];
   const open = new Map<Posture, Reading>();
   for (const reading of readings.filter(({ method }) => method !== 'palpation')) {
@@ -101,7 +106,7 @@ export function pairedReadings<Reading extends PairableReading>(
       open.delete(reading.posture);
     }
   }
-  return pairs;
+  return { pairs, open };
 }
 
 /** The numbers of each pair of readings of the two arms. */

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import { DEFAULT_ACT_NOW_RULES } from './actNowRules.js';
+import { DEFAULT_ARMS_RULES } from './armsRules.js';
 import { AVERAGING_RULE_IDS } from './averagingRules.js';
 import type { RoundEvent } from './event.js';
 import { firstStep } from './firstStep.js';
@@ -53,6 +54,7 @@ test.each([
         plan: DEFAULT_PLAN_RULES,
         readings: readingsRulesOf(rule),
         cuff: DEFAULT_CUFF_RULES,
+        arms: DEFAULT_ARMS_RULES,
         actNow: DEFAULT_ACT_NOW_RULES,
       };
       const first = firstStep(state, NO_ROUND_FACTS, rules);

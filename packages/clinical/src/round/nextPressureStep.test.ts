@@ -174,6 +174,58 @@ describe('what raises the alert of a low pressure', () => {
   });
 });
 
+// Bedside handbook 3.12: a difference over the limit is repeated in both arms.
+describe('two arms that differ too much', () => {
+  const left = (systolic: number, more: Partial<RoundReading> = {}) =>
+    at('sit', systolic, { side: 'left', ...more });
+  const first = [...times(3, at('sit', 142)), left(128, { atSeconds: 200 })];
+  const gapSeconds = DEFAULT_ROUND_RULES.readings.gapSeconds;
+
+  test('are both asked for again, the arm with the cuff first and after its rest', () => {
+    expect(next(first)).toMatchObject({
+      step: 'repeat',
+      side: 'left',
+      posture: 'sit',
+      why: [{ code: 'arms-repeat', figures: { systolicMmHg: 14, limitMmHg: 10 } }],
+      earliestAtSeconds: 200 + gapSeconds,
+      waitSeconds: gapSeconds,
+    });
+    const then = next([...first, left(130)]);
+    expect(then).toMatchObject({ step: 'other-arm', side: 'right', waitSeconds: null });
+    expect(next([...first, left(130), at('sit', 144)])).toBeNull();
+  });
+
+  test('come before lying and standing, but not in the middle of it', () => {
+    const wanted = ['lying-and-standing'] as const;
+    expect(next(first, { wanted })).toMatchObject({ step: 'repeat', side: 'left' });
+    const lain = [...first, at('lie', 140, { side: 'left' })];
+    expect(next(lain, { wanted })).toMatchObject({ step: 'standing' });
+  });
+
+  test('are not asked for of an arm that is barred, nor of whoever was laid down', () => {
+    const facts: RoundFacts = { ...KNOWN, arms: [{ kind: 'fistula', side: 'left' }] };
+    expect(next(first, { facts })).toBeNull();
+    expect(next([...first, at('stand', 84), ...times(2, at('lie', 120))])).toBeNull();
+  });
+});
+
+// Bedside handbook 3.14 (stop if unwell); that whoever is unwell before it is not stood up: common practice, no source.
+describe('whoever is unwell at every reading', () => {
+  const wanted = ['lying-and-standing'] as const;
+
+  test.each([
+    ['after sitting and lying', [...sat(3), ...times(2, at('lie', 128))]],
+    ['after lying alone', times(3, at('lie', 128))],
+  ])('is not asked onto their feet: %s', (_, readings) => {
+    expect(next(readings, { wanted })).toMatchObject({ step: 'standing' });
+    expect(next(readings, { wanted, unwell: true })).toBeNull();
+  });
+
+  test('is measured lying all the same, where that was asked for', () => {
+    expect(next(sat(3), { wanted, unwell: true })).toMatchObject({ step: 'lying', posture: 'lie' });
+  });
+});
+
 /** The reading that does what is asked; on the feet later than the one before. */
 function doing({ side, site, posture }: NextStep, taken: readonly RoundReading[], said: Said): RoundReading {
   const [systolic, isFelt, isUnwellUpright] = said;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import { DEFAULT_ACT_NOW_RULES } from './actNowRules.js';
+import { DEFAULT_ARMS_RULES } from './armsRules.js';
 import type { RoundEvent } from './event.js';
 import { UNKNOWN_READINGS_CIRCUMSTANCES } from './furtherReading.js';
 import { missingSigns, nextPressureStep, nextStep, type StepRules } from './nextStep.js';
@@ -14,6 +15,7 @@ import { PLACE, pulse, reading } from './testing.js';
 const RULES: StepRules = {
   plan: DEFAULT_PLAN_RULES,
   readings: readingsRulesOf('acc-aha-2025'),
+  arms: DEFAULT_ARMS_RULES,
   cuff: DEFAULT_CUFF_RULES,
   actNow: DEFAULT_ACT_NOW_RULES,
 };

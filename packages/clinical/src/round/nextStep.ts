@@ -7,6 +7,9 @@ import type { CuffRules } from '../cuff/rules.js';
 import { isAtThird } from '../score/falls.js';
 import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 import type { ActNowRules } from './actNowRules.js';
+import type { ArmsCode } from './armDifference.js';
+import { armsAgain } from './armsAgain.js';
+import type { ArmsRules } from './armsRules.js';
 import { isAtOnceAfter } from './atOnce.js';
 import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
 import type { RoundRate } from './event.js';
@@ -32,7 +35,7 @@ export type StepReasonCode =
   | 'fall-on-standing'
   | 'low-before-standing';
 
-export type NextStepCode = StepReasonCode | FurtherReadingCode | PostureReasonCode;
+export type NextStepCode = StepReasonCode | FurtherReadingCode | PostureReasonCode | ArmsCode;
 
 /**
  * What comes next, and why if it is not plainly the next thing. `earliestAtSeconds` is on the clock of the round, null
@@ -53,6 +56,7 @@ export type NextStep = {
 export type StepRules = {
   readonly plan: PlanRules;
   readonly readings: ReadingsRules;
+  readonly arms: ArmsRules;
   readonly cuff: CuffRules;
   readonly actNow: ActNowRules;
 };
@@ -141,10 +145,14 @@ function pressureStep(
   const now =
     isLaid && isUpright(last) ? lyingNow(last, facts, rules) : againHere(readings, facts, known, rules);
   if (now !== null) return now;
+  const arms = isLaid ? null : bothArmsAgain(readings, facts, rules);
+  const postures = lyingAndStanding(state, facts, known, rules);
+  // Whoever is measured in another posture already is not brought back for the arms in the middle of it.
+  const isElsewhere = arms !== null && arms.posture !== last.posture;
   const steps = [
     again(readings, known, rules),
     otherArm(state, isLaid, facts, rules),
-    lyingAndStanding(state, facts, rules),
+    ...(isElsewhere ? [postures, arms] : [arms, postures]),
   ].filter((one) => one !== null);
   const isFlatBarred = lyingDown(facts, rules.cuff).posture !== 'lie';
   // Nobody who was laid down is brought up again, nor anybody flat onto the back who is not to lie so.
@@ -257,6 +265,23 @@ function otherArm(
   return step('other-arm', { why: [{ code, figures: {} }], side: other, site, posture });
 }
 
+/** Both arms again where they differ too much, by the rule that says so of the round; an arm that is barred is not asked for. */
+function bothArmsAgain(
+  readings: readonly RoundReading[],
+  facts: RoundFacts,
+  { arms, cuff, readings: { stopAtReadings, gapSeconds } }: StepRules,
+): NextStep | null {
+  const asked = armsAgain(readings, arms, stopAtReadings);
+  if (asked === null) return null;
+  const { side, posture, why } = asked;
+  if (armState(side, placeFactsOf(facts), DAY_OF_ROUND, cuff).level === 'never') return null;
+  const last = readings.at(-1) as RoundReading;
+  const at = { why, side, site: 'upper-arm', posture } as const;
+  if (side !== last.side) return step('other-arm', at);
+  const earliestAtSeconds = last.atSeconds === null ? null : last.atSeconds + gapSeconds;
+  return step('repeat', { ...at, earliestAtSeconds, waitSeconds: gapSeconds });
+}
+
 /** A fall may come as late as 3 minutes on the feet (bedside handbook 3.14); minutes that nobody noted are not asked. */
 function isThirdMinuteOver({ uprightMinutes: minutes }: RoundReading): boolean {
   return minutes === null || isAtThird({ minutes }) || minutes > STANDING.standingWithinMinutes.value;
@@ -265,6 +290,7 @@ function isThirdMinuteOver({ uprightMinutes: minutes }: RoundReading): boolean {
 function lyingAndStanding(
   state: RoundState,
   facts: RoundFacts,
+  known: ReadingsCircumstances,
   { cuff, actNow }: StepRules,
 ): NextStep | null {
   if (!state.wanted.includes('lying-and-standing')) return null;
@@ -276,7 +302,8 @@ function lyingAndStanding(
   ] as const) {
     const { posture, why } = postureChoice(wanted, placeFactsOf(facts), DAY_OF_ROUND, cuff);
     const isSitting = posture === 'sit' && readings.some((one) => one.posture === 'sit');
-    if (isTaken || isSitting) continue;
+    // Source: bedside handbook 3.14 (stop if unwell); that whoever is unwell before it is not stood up: common practice, no source.
+    if (isTaken || isSitting || (name === 'standing' && known.unwell === true)) continue;
     const asked: Flag<StepReasonCode> =
       name === 'standing' && readings.some(isUpright)
         ? whyThirdMinute(readings, facts)

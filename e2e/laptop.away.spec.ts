@@ -306,6 +306,27 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await page.getByText('A curve fitted to it').click();
   await expect(page.getByRole('row', { name: /^Systolic, one wave/ })).toContainText('130.7');
   await expectAccessible(page);
+
+  await test.step('the sleep times are put right, with a reason, and what stood before is still said', async () => {
+    await page.getByRole('button', { name: 'Put the sleep times right' }).click();
+    const form = page.getByRole('form', { name: 'Put the sleep times right' });
+    await expect(form.getByLabel('Asleep from')).toHaveValue('23:00');
+    await form.getByLabel('Asleep from').fill('22:00');
+    await form.getByLabel('Awake again at').fill('06:00');
+    await form.getByRole('button', { name: 'Sign', exact: true }).click();
+    await expect(form.getByText('Say why in a few words.')).toBeVisible();
+    await form.getByLabel('Why?').fill('The diary came later');
+    await expectAccessible(page);
+    await form.getByRole('button', { name: 'Sign', exact: true }).click();
+    // A1 of the out-of-office handbook 19 by 06-22 and 22-06: 31 by day, 9 by night.
+    await expect(page.getByText(/31 by day, 9 by night/)).toBeVisible();
+    await expect(form).toHaveCount(0);
+    await expect(
+      page
+        .getByText(/^Sleep times put right by .*: asleep 22:00-06:00; before that, asleep 23:00-07:00\./)
+        .first(),
+    ).toBeAttached();
+  });
 });
 
 test('columns that nothing names are said once, and known again; the second series stands beside the first', async ({

@@ -53,6 +53,8 @@ export type { SeriesAbout } from './chart/seriesAbout.js';
 export { seriesAbout } from './chart/seriesAbout.js';
 export { mayAddTo, signersOf } from './chart/signersOf.js';
 export { signOf } from './chart/signOf.js';
+export type { SleepPutRight, SleepSaid } from './chart/sleepPutRight.js';
+export { sleepPutRight, withSleep } from './chart/sleepPutRight.js';
 export type { RulesOf } from './chart/valueStanding.js';
 export {
   isAmendedSince,

@@ -38,4 +38,4 @@ export type { FirstRow, SeriesSaid } from './page/seriesSaid.js';
 export { officeRows, saidOnPage } from './page/seriesSaid.js';
 export { stiffnessText } from './page/stiffnessText.js';
 export { targetText } from './page/targetText.js';
-export { windowsText } from './page/windowsText.js';
+export { sleepText, windowsText } from './page/windowsText.js';

@@ -10,7 +10,9 @@ import {
   type OfficeLeftOut,
   type OfficeNear,
   type SeriesContent,
+  type StoredEntry,
   seriesAbout,
+  sleepPutRight,
   timesAbout,
   visitsMean,
 } from '@evenfall/record';
@@ -24,6 +26,7 @@ import {
   recordingPage,
   type SeriesSaid,
   saidOnPage,
+  sleepText,
 } from '@evenfall/report';
 import { askedText, type Words } from '@evenfall/words';
 
@@ -101,6 +104,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     about: timesAbout(content.readings),
     settled: [
       ...countersignedBy(series, about.agents, words),
+      ...sleepPutRightBy(series, about.agents, words),
       ...(content.note === null
         ? []
         : [words.sentence('report.line', { label: words.sentence('away.note'), text: `“${content.note}”` })]),
@@ -120,14 +124,39 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
 
 /** Who said what of a learner's series, and when. */
 function countersignedBy({ countersigned }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
-  return countersigned.map(({ agent, role, measuredAt, content: { agrees, note } }) => {
-    const name = agents.find(({ id }) => id === agent)?.name ?? words.sentence('chart.unknownAgent');
-    const who = words.sentence('chart.by', { who: name, role: words.sentence(`roles.${role}`) });
-    const [hours = 0, minutes = 0] = measuredAt.at.slice(11, 16).split(':').map(Number);
-    const at = `${dateText(measuredAt.at.slice(0, 10), words)} ${clockText(60 * hours + minutes, words)}`;
+  return countersigned.map((entry) => {
+    const { agrees, note } = entry.content;
     const said = words.sentence(agrees ? 'chart.countersigned' : 'chart.notAgreed');
+    const { who, at } = signedAs(entry, entry.measuredAt.at, agents, words);
     return [`${said} ${who}, ${at}`, ...(note === null ? [] : [`“${note}”`])].join(': ');
   });
+}
+
+/** Who put the hours of sleep of a recording right, and when, from what, and why. */
+function sleepPutRightBy({ amended }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
+  return sleepPutRight(amended.story).map(({ entry, before, after }) =>
+    words.sentence('away.sleepWasPutRight', {
+      ...signedAs(entry, entry.writtenAt, agents, words),
+      before: sleepText(before, words),
+      after: sleepText(after, words),
+      why: entry.amends?.text ?? '',
+    }),
+  );
+}
+
+/** Who signed something, in what role, and when by the clock of that place. */
+function signedAs(
+  { agent, role }: Pick<StoredEntry, 'agent' | 'role'>,
+  at: string,
+  agents: readonly Agent[],
+  words: Words,
+): { who: string; at: string } {
+  const name = agents.find(({ id }) => id === agent)?.name ?? words.sentence('chart.unknownAgent');
+  const [hours = 0, minutes = 0] = at.slice(11, 16).split(':').map(Number);
+  return {
+    who: words.sentence('chart.by', { who: name, role: words.sentence(`roles.${role}`) }),
+    at: `${dateText(at.slice(0, 10), words)} ${clockText(60 * hours + minutes, words)}`,
+  };
 }
 
 function pressureOf({ systolic, diastolic }: { systolic: number | null; diastolic: number | null }) {

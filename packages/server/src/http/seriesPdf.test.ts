@@ -7,11 +7,13 @@ import {
   type SeriesReading,
 } from '@evenfall/clinical';
 import {
+  type InForce,
   inForceUnder,
   PROGRAM,
   type SeriesEvidence,
   type SeriesReadingKept,
   seriesMade,
+  withSleep,
 } from '@evenfall/record';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
@@ -229,6 +231,37 @@ describe('a series as a PDF', () => {
     expect(first).toMatch(/Pulse pressure\s+50\s+50\.35\s+2\.2\s+45\s+54/);
     expect(first).toMatch(/Mean arterial\s+99\s+99\.31\s+8\.7\s+79\s+110/);
     expect(first).toMatch(/109\s+146\s+60/);
+  });
+
+  // A1 of the out-of-office handbook 19 by two windows: 22-06 has 9 asleep readings (117.2222/70.1111), 23-07 has 8 (115.1250/68.5000).
+  test('of a recording whose sleep was put right has the new night, and says who did it, from what and why; check stays green', async () => {
+    const hours = (from: number, to: number) => ({ from: from * 60, to: to * 60 });
+    const wrong = { of: 'ambulatory' as const, asleep: hours(22, 6), scheduled: 40 };
+    const series = await signed({ ambulatory: 'esc-2024' }, A1, wrong);
+    const page = async () => readPdf((await asked(series, '?locale=en-GB')).bytes).pages.join('\n');
+    expect(await page()).toContain('117.22');
+    const record = async () => (await clinic.send('GET', `/api/books/care/persons/${person}`)).body.entries;
+    const [old] = (await record()).filter(({ id }: { id: string }) => id === series);
+    const amended = (inForce: InForce, bent = {}) => {
+      const content = { ...seriesMade(withSleep(old.content, { asleep: hours(23, 7), nap: null }), inForce, PROGRAM), ...bent }; // biome-ignore format: one thought
+      const amends = { entry: series, reason: 'other' as const, text: 'the diary came later' };
+      return clinic.frame('series', person, content, { round: old.round, amends });
+    };
+    const protocol = presetProtocol({ ambulatory: 'esc-2024' });
+    if (!protocol.ok) throw new Error('a preset');
+    const rules = inForceUnder(protocol.value, protocolVersion(protocol.value));
+    // The new hours with the value of the old ones are refused: the server makes it again.
+    const { status, body } = await clinic.sign(amended(rules, { value: old.content.value }));
+    expect([status, body.problems[0].code]).toEqual([422, 'contradicts']);
+    expect((await clinic.sign(amended(rules))).status).toBe(201);
+    const text = (await page()).replace(/\s+/g, ' ');
+    expect(text).toContain('115.13');
+    expect(text).not.toContain('117.22');
+    expect(text).toMatch(
+      /Sleep times put right by .+, \d+ \w+ \d{4} \d\d:\d\d: asleep 23:00-07:00; before that, asleep 22:00-06:00\. Reason: “the diary came later”/,
+    );
+    expect((await record()).find(({ id }: { id: string }) => id === series).content).toEqual(old.content);
+    expect((await clinic.send('GET', '/control/check')).body.findings).toEqual([]);
   });
 
   test('is in the language and on the paper asked for, named by its id', async () => {

@@ -10,6 +10,8 @@ import type { useForm } from './forms.js';
 type Sent = {
   readonly kind: KindName;
   readonly content: Readonly<Record<string, unknown>>;
+  /** The schema number of its content, where its kind has another than most. */
+  readonly schema?: number;
   readonly amends?: Amends;
   /** The round of its own that it stands under, where it has one. */
   readonly round?: string;

@@ -1,5 +1,5 @@
 import type { PersonRecord } from '@evenfall/api';
-import { doOverlap, EMERGENCY_FEATURES, type EmergencyFeature, SIDES } from '@evenfall/clinical';
+import { EMERGENCY_FEATURES, type EmergencyFeature, SIDES } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import {
   addedEvidence,
@@ -36,6 +36,7 @@ import { isGridDated, isNightAsked } from './intake.js';
 import { LeftOut } from './LeftOut.js';
 import { RefusedLines } from './RefusedLines.js';
 import { ShortResult } from './ShortResult.js';
+import { sleepTyped } from './sleepTyped.js';
 import { TakenWith } from './TakenWith.js';
 import type { IntakeState } from './useIntake.js';
 import type { useSignSeries } from './useSignSeries.js';
@@ -90,8 +91,7 @@ function ComesTo({
   const now = clock.stamp();
   const today = localDate(now);
   const facts = roundFactsOf(record.identity, entries, today);
-  const asleep = sleepOf(form.text('asleepFrom'), form.text('asleepTo'));
-  const nap = sleepOf(form.text('napFrom'), form.text('napTo'));
+  const sleep = sleepTyped(form.text);
   const scheduled = /^[1-9]\d{0,3}$/.test(form.text('scheduled').trim())
     ? Number(form.text('scheduled'))
     : null;
@@ -99,9 +99,8 @@ function ComesTo({
   const evidence = evidenceOf({ ...intake, read }, form.text, {
     diary: intake.of === 'home' && form.text('diary') !== '' ? form.text('diary') : null,
     status: signer.isPreliminary ? 'preliminary' : 'final',
-    asleep: intake.of === 'ambulatory' ? asleep : null,
-    // Without the night a nap would be taken for it: it is asked for below.
-    nap: intake.of === 'ambulatory' && asleep !== null ? nap : null,
+    asleep: intake.of === 'ambulatory' ? sleep.asleep : null,
+    nap: intake.of === 'ambulatory' ? sleep.nap : null,
     scheduled: intake.of === 'ambulatory' ? scheduled : null,
     arm: SIDES.find((one) => one === form.text('arm')) ?? null,
     device: form.text('device').trim() === '' ? null : form.text('device').trim(),
@@ -144,12 +143,7 @@ function ComesTo({
     ...(content.value.actNow.length > 0 && form.text('features') === ''
       ? [words.sentence('review.unaskedFeatures')]
       : []),
-    ...(nap !== null && intake.of === 'ambulatory' && asleep === null
-      ? [words.sentence('away.napAlone')]
-      : []),
-    ...(evidence.nap !== null && evidence.asleep !== null && doOverlap(evidence.asleep, evidence.nap)
-      ? [words.sentence('away.napWithin')]
-      : []),
+    ...(intake.of === 'ambulatory' && sleep.wrong !== null ? [words.sentence(`away.${sleep.wrong}`)] : []),
     ...(noteOver > 0 ? [words.sentence('away.noteTooLong')] : []),
     ...(isNightAsked(evidence, form.text) ? [words.sentence('away.sayAsleep')] : []),
     ...(isScheduledWrong ? [words.sentence('away.scheduledWrong')] : []),
@@ -382,14 +376,4 @@ function featuresIn(text: (field: string) => string): EmergencyFeature[] | null 
   if (said !== 'some') return null;
   const found = EMERGENCY_FEATURES.filter((feature) => text(`feature ${feature}`) !== '');
   return found.length === 0 ? null : found;
-}
-
-/** The hours asleep in minutes from midnight; null where one of them was not said, or both are one. */
-function sleepOf(from: string, to: string): { from: number; to: number } | null {
-  const minutes = (time: string) => {
-    const found = /^(\d{2}):(\d{2})/.exec(time);
-    return found === null ? null : Number(found[1]) * 60 + Number(found[2]);
-  };
-  const [begins, ends] = [minutes(from), minutes(to)];
-  return begins === null || ends === null || begins === ends ? null : { from: begins, to: ends };
 }

@@ -1,8 +1,7 @@
 import type { PersonRecord } from '@evenfall/api';
 import { type InForce, roundFactsOf } from '@evenfall/record';
-import { clock } from '@evenfall/words';
 import { useApp } from '../app/context.js';
-import { dayText, timeText } from '../app/times.js';
+import { dayText } from '../app/times.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { localDate } from '../ports/stampAt.js';
@@ -12,6 +11,7 @@ import { IntakeEnd } from './IntakeEnd.js';
 import { INTAKE_WAYS } from './intake.js';
 import { PastedTable } from './PastedTable.js';
 import { Questions } from './Questions.js';
+import { SleepTimes } from './SleepTimes.js';
 import { TableFile } from './TableFile.js';
 import { useIntake } from './useIntake.js';
 import { useSignSeries } from './useSignSeries.js';
@@ -107,23 +107,10 @@ function OfRecording({
   readonly inForce: InForce;
 }) {
   const { words } = useApp();
-  const at = (minutes: number) => timeText(clock(minutes % 1440), words);
   return (
     <section className="form" aria-label={words.sentence('away.ofRecording')}>
       <h2>{words.sentence('away.ofRecording')}</h2>
-      <div className="away-sleep" id="away-asleep" tabIndex={-1}>
-        {(['asleepFrom', 'asleepTo', 'napFrom', 'napTo'] as const).map((field) => (
-          <Field key={field} label={words.sentence(`away.${field}`)}>
-            {(control) => (
-              <input
-                {...control}
-                type="time"
-                value={form.text(field)}
-                onChange={({ target }) => form.set(field, target.value)}
-              />
-            )}
-          </Field>
-        ))}
+      <SleepTimes form={form} rules={ambulatoryRules}>
         <Field label={words.sentence('away.scheduled')}>
           {(control) => (
             <input
@@ -137,21 +124,7 @@ function OfRecording({
             />
           )}
         </Field>
-      </div>
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={form.text('asleepUnknown') !== ''}
-          onChange={({ target }) => form.set('asleepUnknown', target.checked ? 'yes' : '')}
-        />
-        <span>{words.sentence('away.asleepUnknown')}</span>
-      </label>
-      <p className="soft small">
-        {words.sentence('away.asleepHint', {
-          from: at(ambulatoryRules.nightFrom),
-          to: at(ambulatoryRules.nightTo),
-        })}
-      </p>
+      </SleepTimes>
     </section>
   );
 }

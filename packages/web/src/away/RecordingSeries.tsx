@@ -50,6 +50,8 @@ type RecordingProps = {
   /** Whether a hand asked for the stiffness index, which the rules may ask for too. */
   readonly asksStiffness: boolean;
   readonly onAskStiffness: (asks: boolean) => void;
+  /** What stands beside the hours of day and night: the way to put them right. */
+  readonly beside: ReactNode;
 };
 
 /** A recording over 24 hours: whether it can be trusted, what each period comes to, the fall by night, and the rest folded away. */
@@ -61,6 +63,7 @@ export function RecordingSeries({
   last,
   asksStiffness,
   onAskStiffness,
+  beside: besideHours,
 }: RecordingProps) {
   const { words } = useApp();
   const { readings, dayNight, result, usual, office, beside } = answered;
@@ -97,6 +100,7 @@ export function RecordingSeries({
             </>
           )}
           <Quality result={result} readings={readings} dayNight={dayNight} rules={a} content={content} />
+          {besideHours}
           {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
           <Flags flags={result.why} />
           <Periods

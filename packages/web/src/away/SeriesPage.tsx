@@ -33,6 +33,7 @@ import { BroughtIn } from './BroughtIn.js';
 import { HomeSeries } from './HomeSeries.js';
 import { isNothingLeftOut, LeftOut } from './LeftOut.js';
 import { OfficeNotTaken } from './OfficeAndAway.js';
+import { PutSleepRight } from './PutSleepRight.js';
 import { Readings } from './Readings.js';
 import { RecordingSeries } from './RecordingSeries.js';
 import { RefusedRows } from './RefusedRows.js';
@@ -134,6 +135,7 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
   const { words } = useApp();
   const { content } = series;
   const mayDecide = useMay('clinician', 'supervisor');
+  const maySign = useMay('clinician', 'supervisor', 'learner');
   // What a hand tries out: the means move with it, and nothing is kept before a reason is given.
   const [trial, setTrial] = useState<TrialOf>(NO_TRIAL);
   const [asksStiffness, setAsksStiffness] = useState(false);
@@ -193,6 +195,7 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
           answered={answeredRecording(answering, asksStiffness)}
           asksStiffness={asksStiffness}
           onAskStiffness={setAsksStiffness}
+          beside={maySign ? <PutSleepRight person={person} series={series} rules={rules} /> : null}
         />
       )}
       <BesideSeries series={series} value={value} others={others} />

@@ -58,7 +58,7 @@ export const outOfOfficeDetails = {
   'longest-gap': (f, say) =>
     `The longest gap without a reading is ${say.short(f.value('hours'), 1)} hours: no line is drawn across it, but means over time and the steps from reading to reading go across it.`,
   'night-by-clock': () =>
-    'Day and night are hours of the clock: of somebody who works nights or slept by day only their own times of sleep tell them.',
+    'No times of sleep are given and no reading is marked as asleep, so day and night are hours of the clock: of somebody who works nights or slept by day only their own times of sleep tell them.',
   'under-a-day': (f, say) =>
     `From the first reading to the end it lasted ${say.short(f.value('hours'), 1)} hours, and this guideline asks for ${say.short(f.value('least'))} or more.`,
   'far-apart-by-day': (f, say) =>

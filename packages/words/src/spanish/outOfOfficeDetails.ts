@@ -63,7 +63,7 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
   'longest-gap': (f, say) =>
     `El hueco más largo sin lecturas es de ${say.short(f.value('hours'), 1)} horas: no se traza línea a través de él, pero las medias en el tiempo y los pasos de lectura a lectura pasan por él.`,
   'night-by-clock': () =>
-    'Día y noche son horas del reloj: de quien trabaja de noche o durmió de día solo los dicen sus propias horas de sueño.',
+    'No se dan horas de sueño ni hay lecturas marcadas como dormido, así que día y noche son horas del reloj: de quien trabaja de noche o durmió de día solo los dicen sus propias horas de sueño.',
   'under-a-day': (f, say) =>
     `De la primera lectura al final duró ${say.short(f.value('hours'), 1)} horas, y esta guía pide ${say.short(f.value('least'))} o más.`,
   'far-apart-by-day': (f, say) =>

@@ -62,7 +62,18 @@ export const away = {
   napWithin: 'The sleep by day lies within the hours of the night: look at the times.',
   asleepUnknown: 'The sleep times are not known',
   asleepHint: (f: { from: string; to: string }) =>
-    `By the person’s own diary. Where they are not known, day and night are told by marks in the table, or else by the clock: the night is then ${f.from} to ${f.to}, and fewer readings fall into it. They cannot be added once it is signed.`,
+    `By the person’s own diary. Where they are not known, day and night are told by marks in the table, or else by the clock: the night is then ${f.from} to ${f.to}, and fewer readings fall into it. They can be put right after it is signed.`,
+  putSleepRight: 'Put the sleep times right',
+  sleepSame: 'These are the times that stand already.',
+  'sleepNot-waits':
+    'Its sleep times are put right by whoever signed it, or once a supervisor has countersigned it: whoever changes it can no longer countersign.',
+  'sleepNot-others':
+    'Its sleep times are put right by a clinician: a learner changes only what they signed themselves.',
+  sleepWasPutRight: (f: { who: string; at: string; before: string; after: string; why: string }) =>
+    `Sleep times put right by ${f.who}, ${f.at}: ${f.after}; before that, ${f.before}. Reason: “${f.why}”.`,
+  sleepSaid: (f: { night: string; nap: string | null }) =>
+    `asleep ${f.night}${f.nap === null ? '' : `, a nap ${f.nap}`}`,
+  sleepNotKnown: 'not known',
   sayAsleep: 'Say when the person slept, or that it is not known.',
   scheduled: 'Readings it was set to take',
   scheduledWrong: 'The number of readings that were planned is a whole number, or blank.',

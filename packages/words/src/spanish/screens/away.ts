@@ -57,7 +57,16 @@ export const away: Reworded<typeof english> = {
   napWithin: 'La siesta cae dentro de las horas de la noche: revise las horas.',
   asleepUnknown: 'No se sabe a qué horas durmió',
   asleepHint: (f) =>
-    `Según el diario de la propia persona. Si no se saben, el día y la noche se distinguen por las marcas de la tabla o, si no, por el reloj: la noche va entonces de ${f.from} a ${f.to}, y caen en ella menos lecturas. No se pueden añadir una vez firmado.`,
+    `Según el diario de la propia persona. Si no se saben, el día y la noche se distinguen por las marcas de la tabla o, si no, por el reloj: la noche va entonces de ${f.from} a ${f.to}, y caen en ella menos lecturas. Se pueden corregir después de firmar.`,
+  putSleepRight: 'Corregir las horas de sueño',
+  sleepSame: 'Son las horas que ya constan.',
+  'sleepNot-waits':
+    'Sus horas de sueño las corrige quien la firmó, o cualquiera una vez refrendada por un supervisor: quien la cambia ya no puede refrendarla.',
+  'sleepNot-others': 'Sus horas de sueño las corrige un profesional: quien aprende solo cambia lo que firmó.',
+  sleepWasPutRight: (f) =>
+    `Horas de sueño corregidas por ${f.who}, ${f.at}: ${f.after}; antes, ${f.before}. Motivo: «${f.why}».`,
+  sleepSaid: (f) => `durmió ${f.night}${f.nap === null ? '' : `, siesta ${f.nap}`}`,
+  sleepNotKnown: 'no se sabían',
   sayAsleep: 'Diga cuándo durmió la persona, o que no se sabe.',
   scheduled: 'Lecturas programadas',
   scheduledWrong: 'El número de lecturas programadas es un número entero, o queda en blanco.',

@@ -27,7 +27,7 @@ import {
   visitOf,
 } from '../fault/cost.js';
 import type { Counterfactual } from '../fault/counterfactual.js';
-import { unheardCosts } from '../fault/hidBy.js';
+import { unheardCosts, unsharedCosts } from '../fault/hidBy.js';
 import { properInstrument, properOf } from '../fault/proper.js';
 import { type Ledger, ledgerOf } from '../ledger/ledger.js';
 import { techniqueLines } from '../ledger/techniqueLines.js';
@@ -41,6 +41,7 @@ import { withGaugeErrorTaken } from './gaugeErrorTaken.js';
 import { redFlagOf } from './redFlagOf.js';
 import { circumstancesAt, instrumentAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
 import { type DebriefRules, USUAL_RULES } from './rules.js';
+import { isReadByFeel, isUnfelt } from './unfelt.js';
 import { isUnheard } from './unheard.js';
 
 /** A sound of the visit, and whether a normal ear hears it in a quiet room. */
@@ -93,8 +94,11 @@ export type Judged = {
   /** The diastolic is judged where they became muffled: that was to be heard. */
   readonly isByMuffled: boolean;
   readonly isByFeel: boolean;
-  /** Numbers were written by ear where nothing was to be heard that they could be of: they are not judged by what they are. */
-  readonly isUnheard: boolean;
+  /**
+   * Numbers were written where nothing was to be heard, or by feel was felt, that they could be of: they are not judged by what they
+   * are. Null: there was something.
+   */
+  readonly fromNothing: 'unheard' | 'unfelt' | null;
   readonly accepted: Accepted;
   /** Pulse and breaths as they were counted beside what was true; null: not counted. */
   readonly counts: {
@@ -194,7 +198,7 @@ function wholeOf(
 ): Debrief {
   const shared =
     base === null || visit === null ? NO_COSTS : costsOf(base, visit, judged.had, exercise.entered);
-  const costs = judged.isUnheard ? unheardCosts(shared, visit) : shared;
+  const costs = costsBy(judged.fromNothing, shared, visit);
   return {
     ...judged,
     seconds: exercise.seconds,
@@ -214,6 +218,11 @@ function wholeOf(
     costs,
     conduct: conductOf(exercise, played, judged, base, rules, span),
   };
+}
+
+function costsBy(fromNothing: Judged['fromNothing'], shared: Costs, visit: Counterfactual | null): Costs {
+  if (fromNothing === null) return shared;
+  return fromNothing === 'unheard' ? unheardCosts(shared, visit) : unsharedCosts(shared);
 }
 
 function isSeveral({ earlier }: Exercise): boolean {
@@ -266,9 +275,14 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     (had.diastolic?.mmHg ?? 0) < had.muffled.mmHg - GONE_ON_MMHG;
   const base = isByMuffled ? baseBy(true) : baseOfLast;
   const visit = !isByMuffled || base === null ? visitOfLast : visitOf(base);
-  const unheard = isUnheard(exercise, played, fall, marks);
+  const felt = fall === null ? null : feltBack(exercise, played, fall.peakSeconds, fall.endSeconds);
+  const fromNothing = isUnfelt(exercise, felt)
+    ? 'unfelt'
+    : isUnheard(exercise, played, fall, marks)
+      ? 'unheard'
+      : null;
   const ledgerFrom = (of: 'systolic' | 'diastolic') =>
-    unheard
+    fromNothing !== null
       ? null
       : ledgerFor(
           of,
@@ -310,10 +324,10 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     hasGoneOn,
     isByMuffled,
     isByFeel: base?.isByFeel ?? false,
-    isUnheard: unheard,
+    fromNothing,
     accepted: acceptedOf(
       entered,
-      unheard ? NOTHING_HAD : had,
+      fromNothing === null ? had : NOTHING_HAD,
       isByMuffled,
       person.scenario.acceptedWithinMmHg,
     ),
@@ -326,10 +340,7 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
       deficitPerMinute: deficitOf(counts.apex ?? taps.apex ?? counts.pulse ?? taps.pulse, asItWas),
       breathsPerMinute: (counts.breaths ?? taps.breaths)?.truePerMinute ?? asItWas.breathsPerMinute,
     },
-    feltBack:
-      run?.run.method === 'palpation' && fall !== null
-        ? feltBack(exercise, played, fall.peakSeconds, fall.endSeconds)
-        : null,
+    feltBack: isReadByFeel(exercise) ? felt : null,
     redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
   };
   return { played, judged, base, visit };
@@ -423,7 +434,7 @@ function ledgerFor(
   if (caught === undefined) return null;
   const what = of === 'systolic' ? 'first sound' : isWritten ? 'muffled' : 'last sound';
   // By feel there is no first sound: the pulse came back instead.
-  const isByFeel = of === 'systolic' && exercise.evidence.run?.run.method === 'palpation';
+  const isByFeel = of === 'systolic' && isReadByFeel(exercise);
   const mark = marks.find((one) => one.what === (isByFeel ? 'pulse back' : what));
   const isTimed = mark !== undefined && mark.cuffMmHg !== null && mark.needleMmHg !== null;
   const sound = played.sounds.find(({ atSeconds }) => atSeconds === mark?.soundSeconds);

@@ -183,6 +183,7 @@ test('a systolic by feel has a ledger, and no diastolic', () => {
   const moment = { what: 'pulse back', mmHg, atSeconds: at - run.startSeconds } as const;
   const byFeel: Exercise = {
     ...even,
+    actions: [{ tick: 0, kind: 'finger', isOn: true }, ...even.actions],
     evidence: {
       ...even.evidence,
       run: { ...run, run: { ...run.run, method: 'palpation', moments: [moment] } },

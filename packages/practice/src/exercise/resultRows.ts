@@ -7,7 +7,7 @@ export type ResultRow = {
   readonly isMuffled: boolean;
   readonly written: number | null;
   readonly had: number | null;
-  /** Written minus what was to be had; null, too, where nothing was heard that it could be of. */
+  /** Written minus what was to be had; null, too, where nothing was heard or felt that it could be of. */
   readonly error: number | null;
   /** What was to be heard with the person, the cuff and the place as they were; null: nothing, or they were as they should be. */
   readonly asTheyWere: number | null;
@@ -15,13 +15,13 @@ export type ResultRow = {
   readonly parts: { readonly ofReading: number; readonly ofPreparing: number } | null;
   readonly truth: number;
   readonly isAccepted: boolean | null;
-  /** It is written, and nothing was to be heard that it could be of. */
-  readonly isUnheard: boolean;
+  /** It is written, and nothing was to be heard, or was felt, that it could be of. */
+  readonly isFromNothing: boolean;
 };
 
 /** Both numbers of a reading, judged alike on every page. */
 export function resultRows(judged: Judged): ResultRow[] {
-  const { entered, reference, had, isByMuffled, isUnheard, accepted } = judged;
+  const { entered, reference, had, isByMuffled, fromNothing, accepted } = judged;
   return (['systolic', 'diastolic'] as const).map((of) => {
     const isMuffled = of === 'diastolic' && isByMuffled;
     const written = isMuffled ? (entered.muffled ?? entered.diastolic) : entered[of];
@@ -32,15 +32,15 @@ export function resultRows(judged: Judged): ResultRow[] {
       isMuffled,
       written,
       had: one,
-      error: written === null || one === null || isUnheard ? null : written - one,
+      error: written === null || one === null || fromNothing !== null ? null : written - one,
       asTheyWere,
       parts:
-        written === null || one === null || asTheyWere === null || isUnheard
+        written === null || one === null || asTheyWere === null || fromNothing !== null
           ? null
           : { ofReading: written - asTheyWere, ofPreparing: asTheyWere - one },
       truth: (isMuffled ? reference.muffled : null) ?? reference[of],
       isAccepted: accepted[of],
-      isUnheard: isUnheard && written !== null,
+      isFromNothing: fromNothing !== null && written !== null,
     };
   });
 }

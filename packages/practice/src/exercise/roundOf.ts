@@ -32,7 +32,7 @@ export type ReadingOfRound = {
 export type RoundAverage = {
   readonly of: ResultRow['of'];
   readonly written: number;
-  /** Null: of one of them nothing was to be had, or nothing to be heard as it was let down. */
+  /** Null: of one of them nothing was to be had, or nothing heard or felt as it was let down. */
   readonly had: number | null;
   readonly truth: number;
   /** Null: it is not judged, since of one of them `had` is null. */
@@ -100,7 +100,7 @@ export function roundOf(
     taken.filter(({ number }) => used.includes(number)).flatMap(({ rows }) => rows[k] ?? []);
   const averageOf = (k: 0 | 1, written: number): RoundAverage => {
     const rows = rowsOf(k);
-    const had = rows.map((row) => (row.isUnheard ? null : row.had)).filter((one) => one !== null);
+    const had = rows.map((row) => (row.isFromNothing ? null : row.had)).filter((one) => one !== null);
     const best = had.length === rows.length ? meanOf(had) : null;
     return {
       of: k === 0 ? 'systolic' : 'diastolic',

@@ -39,7 +39,7 @@ const pieceAway = typed([
 ]);
 
 test('the numbers of the letting down that was heard are accepted', () => {
-  expect(good).toMatchObject({ isUnheard: false, accepted: { systolic: true, diastolic: true } });
+  expect(good).toMatchObject({ fromNothing: null, accepted: { systolic: true, diastolic: true } });
   expect(good.costs.hidBy).toBeNull();
 });
 
@@ -51,7 +51,7 @@ describe.each([
   const found = debrief(exercise);
 
   test('there was nothing to hear them in, so none is accepted and nothing is held against what was to be had', () => {
-    expect(found.isUnheard).toBe(true);
+    expect(found.fromNothing).toBe('unheard');
     expect(found.accepted).toMatchObject({ systolic: false, diastolic: false });
     expect(resultRows(found).map(({ error, parts }) => [error, parts])).toEqual([
       [null, null],
@@ -75,9 +75,9 @@ describe.each([
 test('with no sound on, and none shown, nothing was in the ears', () => {
   const silent = { ...heard, aids: { hadSound: false } };
   const found = debrief(silent);
-  expect(found).toMatchObject({ isUnheard: true, accepted: { systolic: false, diastolic: false } });
+  expect(found).toMatchObject({ fromNothing: 'unheard', accepted: { systolic: false, diastolic: false } });
   expect(oneThingOf(found.costs, found.conduct)).toMatchObject({ conduct: { code: 'nothing-in-ears' } });
-  expect(debrief({ ...silent, evidence: { ...silent.evidence, wasShown: true } }).isUnheard).toBe(false);
+  expect(debrief({ ...silent, evidence: { ...silent.evidence, wasShown: true } }).fromNothing).toBeNull();
 });
 
 test('one sound is as good as none, and two are two', () => {

@@ -18,6 +18,7 @@ import type { FallOf } from '../exercise/fall.js';
 import { feltMmHg } from '../exercise/felt.js';
 import { circumstancesAt, type Replay, traceAt } from '../exercise/replay.js';
 import type { DebriefRules } from '../exercise/rules.js';
+import { isReadByFeel } from '../exercise/unfelt.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
 import { TOGETHER_BEATS } from '../reading/firstOfTwo.js';
 import { leakOf } from './faults.js';
@@ -107,7 +108,7 @@ export function baseOf(reading: Reading): Base {
     run: Math.max(0, before),
   };
   const felt = feltMmHg(exercise, played, fall);
-  const isByFeel = exercise.evidence.run?.run.method === 'palpation';
+  const isByFeel = isReadByFeel(exercise);
   const habit = (side: Side) => habitOf(side, reading, isByFeel);
   return {
     person,

@@ -16,6 +16,7 @@ export const CONDUCT = {
   'not-told': 'tell-at-once',
   'muffled-not-written': 'three-numbers',
   'nothing-in-ears': 'sound-on',
+  'nothing-felt': 'keep-fingers-on',
   'nothing-to-hear': 'by-feel',
   'felt-not-first': 'feel-first',
   'arm-not-rested': 'rest-the-arm',
@@ -66,7 +67,8 @@ export function conductOf(
   const hasNumber = entered.systolic !== null || entered.diastolic !== null;
   if (isByMuffled && entered.muffled === null && entered.diastolic !== null) add('muffled-not-written');
   if (fall !== null && hasNumber) {
-    if (judged.isUnheard && isSilent(exercise)) add('nothing-in-ears');
+    if (judged.fromNothing === 'unheard' && isSilent(exercise)) add('nothing-in-ears');
+    if (judged.fromNothing === 'unfelt') add('nothing-felt');
     if (had.systolic === null && !isByFeel) add('nothing-to-hear');
     const felt = feltMmHg(exercise, played, fall);
     if (felt === null && !isByFeel && base?.peakFault !== 'not-felt-first') add('felt-not-first');

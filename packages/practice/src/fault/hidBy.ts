@@ -32,10 +32,14 @@ export function unheardCosts(costs: Costs, visit: Counterfactual | null): Costs 
   };
   const alone = hiding.find((code) => isHeardBut(codes.filter((one) => one !== code)));
   const first = isHeardBut([]) ? hiding[0] : undefined;
+  return { ...unsharedCosts(costs), hidBy: alone ?? first ?? null };
+}
+
+/** The costs of numbers that are of nothing: no part of them is owed to anything. */
+export function unsharedCosts(costs: Costs): Costs {
   return {
     ...costs,
     costs: costs.costs.map((one) => ({ ...one, systolic: null, diastolic: null })),
     left: null,
-    hidBy: alone ?? first ?? null,
   };
 }

@@ -9,15 +9,15 @@ export type OneThing =
   | null;
 
 /**
- * The one thing to do differently: a sign that was not told, else what hid the sounds of numbers that were written all the same, else
- * the dearest fault that is worth telling, else what was left out or overdone. That a muffling was not written comes before a last
+ * The one thing to do differently: a sign that was not told, else what hid the sounds, or the pulse, of numbers that were written all
+ * the same, else the dearest fault that is worth telling, else what was left out or overdone. That a muffling was not written comes before a last
  * sound taken instead of it.
  * Source: assessment handbook 14 (one thing to change).
  */
 export function oneThingOf({ costs, hidBy }: Costs, conduct: readonly Conduct[]): OneThing {
   const [gravest] = conduct;
   if (gravest?.code !== 'not-told') {
-    const silent = conduct.find(({ code }) => code === 'nothing-in-ears');
+    const silent = conduct.find(({ code }) => code === 'nothing-in-ears' || code === 'nothing-felt');
     if (silent !== undefined) return { kind: 'conduct', conduct: silent };
     const hid = costs.find(({ code }) => code === hidBy);
     if (hid !== undefined) return { kind: 'cost', cost: hid };

@@ -14,7 +14,6 @@ export function CostsTable({ result, rules, aids }: CostsProps) {
   const { costs } = result.costs;
   const cost = (mmHg: number | null) => words.sentence('debrief.cost', { mmHg });
   const { rows, rest, total } = costRows(result);
-  const hasGap = costs.some(({ systolic, diastolic }) => systolic === null || diastolic === null);
   if (result.fall === null) return null;
   return (
     <section>
@@ -65,15 +64,18 @@ export function CostsTable({ result, rules, aids }: CostsProps) {
               )}
             </tbody>
           </table>
-          <p className="small soft">
-            {words.sentence(
-              `debrief.${result.isUnheard ? 'noNumberUnheard' : hasGap ? 'noNumber' : 'costsSum'}`,
-            )}
-          </p>
+          <p className="small soft">{words.sentence(`debrief.${sumKey(result)}`)}</p>
         </>
       )}
     </section>
   );
+}
+
+/** What the lines add up to, or why they have no number. */
+function sumKey({ fromNothing, costs: { costs } }: Pick<Debrief, 'fromNothing' | 'costs'>) {
+  if (fromNothing !== null) return fromNothing === 'unheard' ? 'noNumberUnheard' : 'noNumberUnfelt';
+  const hasGap = costs.some(({ systolic, diastolic }) => systolic === null || diastolic === null);
+  return hasGap ? 'noNumber' : 'costsSum';
 }
 
 const LEFT_UNKNOWN = {

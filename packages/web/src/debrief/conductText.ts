@@ -7,6 +7,7 @@ export function conductText({ code, figures }: Conduct, words: Words): string {
     case 'not-told':
     case 'muffled-not-written':
     case 'nothing-in-ears':
+    case 'nothing-felt':
     case 'nothing-to-hear':
     case 'felt-not-first':
     case 'pulse-rhythm-not-said':

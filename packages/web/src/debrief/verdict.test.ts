@@ -12,11 +12,22 @@ const of = (id: string, seed: number): Debrief => {
 };
 
 test('numbers that nothing was heard of are not accepted, however near they lie, and nothing more is said of them', () => {
-  const found: Debrief = { ...of('quiet-morning', 2), isUnheard: true };
+  const found: Debrief = { ...of('quiet-morning', 2), fromNothing: 'unheard' };
   expect(verdictText(found, words)).toMatch(
     /^Not accepted, whatever the numbers are: nothing was to be heard/,
   );
   expect([...partsTexts(found, words), ...chanceTexts(found, words)]).toEqual([]);
+});
+
+test('of a number that was written by feel and not felt the same is said, by what was to be felt', () => {
+  const found: Debrief = {
+    ...of('quiet-morning', 2),
+    fromNothing: 'unfelt',
+    accepted: { withinMmHg: 5, systolic: false, diastolic: null },
+  };
+  expect(verdictText(found, words)).toMatch(
+    /^Not accepted, whatever the number is: no pulse came back under/,
+  );
 });
 
 test('a beat that stood higher than the usual is said to be nobody’s hand, and the reading is accepted', () => {

@@ -3,14 +3,14 @@ import type { Words } from '@evenfall/words';
 
 /** Whether a reading is accepted, in a sentence. */
 export function verdictText(
-  judged: Pick<Judged, 'accepted' | 'entered' | 'isUnheard'>,
+  judged: Pick<Judged, 'accepted' | 'entered' | 'fromNothing'>,
   words: Words,
 ): string {
   const { withinMmHg, systolic, diastolic } = judged.accepted;
   const name = (of: 'systolic' | 'diastolic') => words.sentence(`debrief.${of}`);
   if (systolic === null && diastolic === null)
     return words.sentence(wasLookedUp(judged) ? 'debrief.nothingAtAll' : 'debrief.noReading');
-  if (judged.isUnheard) return words.sentence('debrief.unheard');
+  if (judged.fromNothing !== null) return words.sentence(`debrief.${judged.fromNothing}`);
   if (systolic === null || diastolic === null) {
     const [part, other] = systolic === null ? (['diastolic', 'systolic'] as const) : (['systolic', 'diastolic'] as const); // biome-ignore format: one thought
     const isIt = systolic ?? diastolic ?? false;
@@ -50,8 +50,8 @@ export function partsTexts(judged: Judged, words: Words): string[] {
 /** What of a difference was nobody's doing, or only looked right, a sentence for each number where there is something to say. */
 export function chanceTexts(judged: Judged, words: Words): string[] {
   const { withinMmHg } = judged.accepted;
-  return resultRows(judged).flatMap(({ of, isMuffled, written, had, truth, isAccepted, isUnheard }) => {
-    if (had === null || written === null || isUnheard) return [];
+  return resultRows(judged).flatMap(({ of, isMuffled, written, had, truth, isAccepted, isFromNothing }) => {
+    if (had === null || written === null || isFromNothing) return [];
     const part = words.sentence(isMuffled ? 'debrief.muffledPart' : `debrief.${of}`);
     const off = had - truth;
     if (isAccepted === false && Math.abs(written - truth) <= withinMmHg)

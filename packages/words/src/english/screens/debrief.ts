@@ -148,6 +148,8 @@ export const debrief = {
     `The ${f.part} that you wrote lies near what is true on average, but by luck: at that moment ${say.number(f.mmHg)} was to be had.`,
   unheard:
     'Not accepted, whatever the numbers are: nothing was to be heard in this letting down from which they could come.',
+  unfelt:
+    'Not accepted, whatever the number is: no pulse came back under a finger in this letting down from which it could come.',
   noReading: 'No pressure was written.',
   nothingAtAll: 'Nothing was written, so there is nothing to judge.',
   flagSeen: (f: Parts) => `You said that something here cannot wait. So it is: ${f.part}.`,
@@ -206,6 +208,8 @@ export const debrief = {
     'No number: with some of these faults there was nothing left to hear, so their cost cannot be shared out.',
   noNumberUnheard:
     'No number: nothing was heard, so there is no reading of which a part could be owed to any of these.',
+  noNumberUnfelt:
+    'No number: nothing was felt, so there is no reading of which a part could be owed to any of these.',
   left: 'the rest',
   leftHint: 'nobody’s fault: an ordinary reaction, rounding, and the beats that were met',
   leftUnknown: 'not known: the sounds were not marked in time',

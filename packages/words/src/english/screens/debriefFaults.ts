@@ -103,6 +103,8 @@ export const debriefFaults = {
   'do-feel-instead': 'Take the systolic by feel, and say that you did.',
   'do-sound-on':
     'Turn the sound on before you pump up, or have the sounds shown; what was not heard is not written.',
+  'do-keep-fingers-on':
+    'Lay your fingers on the wrist before you pump up, and keep them there until the pulse has come back; what was not felt is not written.',
   'do-quiet-place': 'Find a quieter place, or take the systolic by feel and say so.',
 
   conduct: 'What else was not as it should be',
@@ -110,6 +112,7 @@ export const debriefFaults = {
   'conduct-muffled-not-written':
     'The sounds went on far below, and the number at which they became muffled was not written',
   'conduct-nothing-in-ears': 'No sound was on and none was shown, and numbers were written all the same',
+  'conduct-nothing-felt': 'No pulse had come back under your fingers, and a number was written all the same',
   'conduct-nothing-to-hear': 'In this fall nobody could have heard a sound',
   'conduct-felt-not-first': 'Nobody felt first where the pulse goes; this time it cost nothing',
   'conduct-arm-not-rested': (f: Figures, say: Say) =>

@@ -144,6 +144,8 @@ export const debrief: Reworded<typeof english> = {
     `La ${f.part} que escribió queda cerca de la verdadera de media, pero por suerte: en ese momento se podía obtener ${say.number(f.mmHg)}.`,
   unheard:
     'No aceptado, sean cuales sean los números: en este desinflado no había nada que oír de lo que pudieran venir.',
+  unfelt:
+    'No aceptado, sea cual sea el número: en este desinflado no volvió bajo un dedo ningún pulso del que pudiera venir.',
   noReading: 'No se escribió ninguna presión.',
   nothingAtAll: 'No se escribió nada, así que no hay nada que juzgar.',
   flagSeen: (f) => `Usted dijo que aquí algo no puede esperar. Así es: ${f.part}.`,
@@ -189,6 +191,8 @@ export const debrief: Reworded<typeof english> = {
     'Sin número: con algunas de estas faltas no quedaba nada que oír, y su costo no se puede repartir.',
   noNumberUnheard:
     'Sin número: no se oyó nada, así que no hay lectura de la que una parte se deba a nada de esto.',
+  noNumberUnfelt:
+    'Sin número: no se palpó nada, así que no hay lectura de la que una parte se deba a nada de esto.',
   left: 'el resto',
   leftHint: 'no es falta de nadie: una reacción corriente, el redondeo y los latidos que tocaron',
   leftUnknown: 'no se sabe: los ruidos no se marcaron a tiempo',

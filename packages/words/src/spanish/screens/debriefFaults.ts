@@ -101,6 +101,8 @@ export const debriefFaults: Reworded<typeof english> = {
   'do-feel-instead': 'Tome la sistólica por palpación, y diga que lo hizo así.',
   'do-sound-on':
     'Encienda el sonido antes de inflar, o haga que se muestren los ruidos; lo que no se oyó no se escribe.',
+  'do-keep-fingers-on':
+    'Ponga los dedos en la muñeca antes de inflar, y déjelos hasta que el pulso haya vuelto; lo que no se palpó no se escribe.',
   'do-quiet-place': 'Busque un lugar más tranquilo, o tome la sistólica por palpación y dígalo.',
 
   conduct: 'Qué más no fue como debía',
@@ -109,6 +111,7 @@ export const debriefFaults: Reworded<typeof english> = {
     'Los ruidos siguieron mucho más abajo, y no se escribió el número en el que se apagaron',
   'conduct-nothing-in-ears':
     'No había sonido encendido ni ruidos a la vista, y aun así se escribieron números',
+  'conduct-nothing-felt': 'Bajo sus dedos no había vuelto ningún pulso, y aun así se escribió un número',
   'conduct-nothing-to-hear': 'En este desinflado nadie habría podido oír un ruido',
   'conduct-felt-not-first': 'No se palpó antes dónde desaparece el pulso; esta vez no costó nada',
   'conduct-arm-not-rested': (f, say) =>

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { RoundEvent } from './event.js';
 import { type NextStep, nextPressureStep, postureLaidDown } from './nextStep.js';
+import { readingsRulesOf } from './readingsRules.js';
 import { NO_ROUND_FACTS, type RoundFacts } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
 import { readingsCircumstances } from './roundResult.js';
@@ -65,6 +66,16 @@ describe('after a very low reading one repeat at its place comes first', () => {
       site: 'upper-arm',
       posture,
     });
+  });
+
+  // By feel, or where a guideline takes more: other signs and help come first, whatever an average lacks.
+  test.each([
+    ['sitting', [at('sit', 84), at('sit', 82)]],
+    ['by feel', times(2, at('sit', 84, { method: 'palpation', diastolic: null }))],
+  ])('and no third at the first place: %s', (_, readings) => {
+    const esc = { ...DEFAULT_ROUND_RULES, readings: readingsRulesOf('esc-2024') };
+    expect(next(readings)).toBeNull();
+    expect(next(readings, { rules: esc })).toBeNull();
   });
 
   test('on the other arm, and at another site', () => {

@@ -218,12 +218,16 @@ export function postureLaidDown(facts: RoundFacts, { cuff }: Pick<StepRules, 'cu
   return lyingDown(facts, cuff).posture;
 }
 
-/** Another reading of the place of the first one; whatever became of them, as many as are taken at most are asked for. */
+/**
+ * Another reading of the place of the first one; whatever became of them, as many as are taken at most are asked for. Where nobody
+ * waits, {@link againHere} asks for the one repeat: then other signs and help come first, and no average needs a third.
+ */
 function again(
   readings: readonly RoundReading[],
   known: ReadingsCircumstances,
   { readings: rules }: StepRules,
 ): NextStep | null {
+  if (known.atOnce === true || known.unwell === true) return null;
   const first = readings[0] as RoundReading;
   const series = seriesOf(readings, first);
   const further = furtherReading(series, known, rules);

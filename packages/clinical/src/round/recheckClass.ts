@@ -29,7 +29,12 @@ export function recheckClass(
   rules: ActNowRules,
 ): RecheckClass | null {
   const isCrisis = CHILD_CRISIS.some((condition) => condition.holds(known, rules) !== null);
-  if (unwell === true || (known.features ?? []).length > 0 || isVeryLow(known, rules))
+  if (
+    unwell === true ||
+    known.isUnwellUpright === true ||
+    (known.features ?? []).length > 0 ||
+    isVeryLow(known, rules)
+  )
     return 'very-low-or-unwell';
   if (isSevereForPregnancy(known, rules)) return 'severe-in-pregnancy';
   if (isPressureSevere(known, severeLimits(rules)) || isCrisis) return 'severe';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readingsRulesOf } from './readingsRules.js';
 import { NO_ROUND_FACTS, type RoundFacts } from './roundFacts.js';
 import type { JudgedReading, RoundInput } from './roundInput.js';
-import { roundResult } from './roundResult.js';
+import { type RoundRuleId, roundResult } from './roundResult.js';
 import { DEFAULT_ROUND_RULES, type RoundRules } from './roundRules.js';
 import { reading } from './testing.js';
 
@@ -47,7 +47,8 @@ function readings(...texts: string[]): JudgedReading[] {
     };
   });
 }
-const result = (more: Partial<RoundInput>, rules = CHOSEN) => roundResult({ ...NOTHING, ...more }, rules);
+const result = (more: Partial<RoundInput>, rules = CHOSEN, rule?: RoundRuleId) =>
+  roundResult({ ...NOTHING, ...more }, rules, rule);
 const facts = (more: Partial<RoundFacts>): RoundFacts => ({ ...NOTHING.facts, ...more });
 const alerts = (more: Partial<RoundInput>, rules = CHOSEN) =>
   result(more, rules).actNow.map(({ condition }) => condition);
@@ -489,6 +490,19 @@ describe('lying and standing', () => {
       }).standing?.flags.map(({ code }) => code);
     expect(codes(true)).toContain('symptoms-on-standing');
     for (const none of [false, null, undefined]) expect(codes(none)).not.toContain('symptoms-on-standing');
+  });
+
+  // Bedside handbook 3.15: unwell is looked at again at once; a reading lying after it settles it. Earlier versions knew it not.
+  test('of somebody who felt unwell on their feet is due again at once, until one is taken off them', () => {
+    const stood = { ...at('b', 'stand', '112/72', 70, 1), isUnwellUpright: true };
+    const taken = [at('a', 'lie', '116/72', 68, null), stood];
+    const due = (more: readonly JudgedReading[], rule?: RoundRuleId) => {
+      const { recheckClass, rechecks } = result({ readings: [...taken, ...more] }, CHOSEN, rule);
+      return [recheckClass, ...rechecks.map(({ code }) => code)];
+    };
+    expect(due([])).toEqual(['very-low-or-unwell', 'recheck-at-once']);
+    expect(due([at('c', 'lie', '118/72', 68, null)])).toEqual([null]);
+    expect(due([], 'round-3')).toEqual([null]);
   });
 
   // Bedside handbook 3.14: the same arm. Right 148 lying and left 126 standing may be two arms and no fall.

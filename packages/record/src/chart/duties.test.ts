@@ -333,6 +333,14 @@ describe('a recheck', () => {
     expect(projectDuties(severeAhead as StoredEntry[]).rechecks).toMatchObject([
       { fromAt: at(0), byAt: at(15) },
     ]);
+    // By the wall clock where it was measured: 11:00 +02:00, ahead, is kept when it is 11:00 there in truth, an hour later.
+    const there = severeAhead.map((entry) => ({
+      ...entry,
+      measuredAt: { ...entry.measuredAt, at: entry.measuredAt.at.replace(/(\.\d+)?Z$/, '+00:30') },
+    }));
+    expect(projectDuties(there as StoredEntry[]).rechecks[0]?.fromAt).toBe(
+      `${at(30).slice(0, 16)}:00.000+00:30`,
+    );
     expect(codes([...(severeAhead as StoredEntry[]), ...round(30, [118, 72], 30, PREGNANT)])).toEqual([]);
   });
 

@@ -58,10 +58,11 @@ function judge(round: ChartRound, rulesOf: RulesOf): Judged {
   return { round, values, last, lastFull };
 }
 
-/** When a value was taken: a clock that is ahead cannot have measured after the server had the value. */
+/** When a value was taken, by the clock where it was: a clock that is ahead cannot have measured after the server had the value. */
 function takenAt(measuredAt: string, recordedAt: string): Taken {
   const [measured, recorded] = [Date.parse(measuredAt), Date.parse(recordedAt)];
-  return measured > recorded ? { at: recordedAt, ms: recorded } : { at: measuredAt, ms: measured };
+  if (measured <= recorded) return { at: measuredAt, ms: measured };
+  return { at: laterBy(measuredAt, (recorded - measured) / 1000), ms: recorded };
 }
 
 /** Somebody unwell is looked at again though no pressure was taken: from the signing. */

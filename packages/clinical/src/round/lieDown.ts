@@ -43,6 +43,15 @@ export function isToLieDown(
   return lieDownFlags(readings, ageMonths, rules).length > 0;
 }
 
+/** The first reading by which a person was laid down from their feet, as {@link lieDownFlags} says; null for none. */
+export function laidDownBy<R extends RoundReading>(
+  readings: readonly R[],
+  ageMonths: number | null,
+  rules: ActNowRules,
+): R | null {
+  return readings.find((one) => isToLieDown([one], ageMonths, rules)) ?? null;
+}
+
 /** As {@link StandingAsk}; of whoever is to lie down no reading is due, late or missed. */
 export type UprightAsk = StandingAsk & { readonly isToLieDown: boolean };
 

@@ -78,6 +78,22 @@ describe('after a very low reading one repeat at its place comes first', () => {
     expect(next(readings, { rules: esc })).toBeNull();
   });
 
+  // A low arm, and the other one read before its repeat: what that one says is no repeat of it.
+  test('also once another arm was read, but not in a posture that was left', () => {
+    const right = at('sit', 84);
+    const left = at('sit', 120, { side: 'left' });
+    expect(next([right, left])).toMatchObject({
+      step: 'repeat',
+      side: 'right',
+      why: [{ code: 'again-at-once' }],
+    });
+    expect(next([right, left, at('sit', 118)])?.why ?? []).not.toContainEqual({
+      code: 'again-at-once',
+      figures: {},
+    });
+    expect(next([right, at('lie', 112)])?.why.map(({ code }) => code) ?? []).not.toContain('again-at-once');
+  });
+
   test('on the other arm, and at another site', () => {
     expect(next([...sat(3), at('sit', 84, { side: 'left' })])).toMatchObject({
       step: 'repeat',

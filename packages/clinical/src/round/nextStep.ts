@@ -150,7 +150,8 @@ function pressureStep(
   // Whoever is measured in another posture already is not brought back for the arms in the middle of it.
   const isElsewhere = arms !== null && arms.posture !== last.posture;
   const steps = [
-    again(readings, known, rules),
+    // After that nothing is at rest, and no average takes it: `readingsToAverage`.
+    isLaid ? null : again(readings, known, rules),
     otherArm(state, isLaid, facts, rules),
     ...(isElsewhere ? [postures, arms] : [arms, postures]),
   ].filter((one) => one !== null);
@@ -187,8 +188,9 @@ function lyingNow({ side, site }: RoundReading, facts: RoundFacts, { cuff }: Ste
 const AT_ONCE: Flag<NextStepCode> = { code: 'again-at-once', figures: {} };
 
 /**
- * One repeat at the place of a last reading that was very low, or of somebody unwell, before anything else: that it was so, or
- * was not, is known with it. Whoever is not to lie flat has it on the left side.
+ * One repeat at the place of a reading that was very low, or of the last one of somebody unwell, before anything else: that it was
+ * so, or was not, is known with it. Another arm, or another site of it, does not make up for it; another posture does: nobody is
+ * brought back into the one they were low in. Whoever is not to lie flat has it on the left side.
  * Source: bedside handbook 3.15 (very low or unwell: at once, by hand). That it is one, and at its place: common practice, no source.
  */
 function againHere(
@@ -197,13 +199,21 @@ function againHere(
   known: ReadingsCircumstances,
   { cuff, actNow }: StepRules,
 ): NextStep | null {
-  const isNow = (one: RoundReading) =>
-    known.unwell === true || isAtOnceAfter(one, { ...NOBODY_SAID, facts }, actNow);
-  const [before, last] = [readings.at(-2), readings.at(-1)];
-  if (last === undefined || !isNow(last)) return null;
-  if (before !== undefined && isNow(before) && seriesOf([before], last).length > 0) return null;
-  const { side, site } = last;
-  const { posture, why } = postureChoice(last.posture, placeFactsOf(facts), DAY_OF_ROUND, cuff);
+  const isLow = (one: RoundReading) => isAtOnceAfter(one, { ...NOBODY_SAID, facts }, actNow);
+  const last = readings.at(-1) as RoundReading;
+  const found =
+    known.unwell === true
+      ? last
+      : readings.findLast((one) => one.posture === last.posture && !isUpright(one) && isLow(one));
+  if (found === undefined) return null;
+  const at = readings.indexOf(found);
+  const isRepeated = seriesOf(readings.slice(at + 1), found).length > 0;
+  const before = readings[at - 1];
+  const isRepeat =
+    before !== undefined && (known.unwell === true || isLow(before)) && seriesOf([before], found).length > 0;
+  if (isRepeated || isRepeat) return null;
+  const { side, site } = found;
+  const { posture, why } = postureChoice(found.posture, placeFactsOf(facts), DAY_OF_ROUND, cuff);
   const earliestAtSeconds = last.atSeconds;
   return step('repeat', { why: [AT_ONCE, ...why], earliestAtSeconds, waitSeconds: 0, side, site, posture });
 }

@@ -30,6 +30,24 @@ test('a palpated reading does not decide the arm', () => {
   expect(ids(readingsToAverage(round, null))).toEqual(['c']);
 });
 
+// Bedside handbook 3.14 (stop: lie down); that it is no pressure at rest: common practice, no source.
+test('what is read after somebody was laid down from their feet is charted and not averaged', () => {
+  const round = [
+    reading({ id: 'a', posture: 'lie' }),
+    reading({ id: 'b', posture: 'stand', uprightMinutes: 1 }),
+    reading({ id: 'c', posture: 'lie' }),
+    reading({ id: 'd', posture: 'lie', side: 'left' }),
+  ];
+  expect(ids(readingsToAverage(round, null))).toEqual(['a', 'c']);
+  const laid = readingsToAverage(round, null, 'b');
+  expect(ids(laid)).toEqual(['a']);
+  expect(laid.leftOut).toEqual([
+    { id: 'b', reason: 'standing' },
+    { id: 'c', reason: 'laid-down' },
+    { id: 'd', reason: 'laid-down' },
+  ]);
+});
+
 test('other sites, standing and another posture are charted and not averaged', () => {
   // docs/conventions.md section 6: sites other than the upper arm are never averaged with it.
   const round = [

@@ -3,7 +3,7 @@ import type { Side } from '../cuff/places.js';
 import type { RoundReading } from './roundReading.js';
 
 /** Why a reading of the round is not among those that are averaged. */
-export type LeftOutReason = 'other-site' | 'standing' | 'other-arm' | 'other-posture';
+export type LeftOutReason = 'other-site' | 'standing' | 'laid-down' | 'other-arm' | 'other-posture';
 
 /** The readings of a round that may be averaged with each other, in order, and why the others may not. */
 export type ReadingsToAverage<R> = {
@@ -18,18 +18,27 @@ type Placed = Pick<RoundReading, 'id' | 'site' | 'side' | 'posture' | 'diastolic
  * readings that have both numbers, else the first; the posture is that of the arm's first reading. Standing readings
  * belong to the standing test and sites other than the upper arm are only charted.
  *
- * Source: docs/conventions.md section 6; bedside handbook 3.12 and 3.14.
+ * @param laidDownBy the id of the first reading by which the person was laid down from their feet: what is taken after it is no
+ * pressure at rest; null for none
+ *
+ * Source: docs/conventions.md section 6; bedside handbook 3.12 and 3.14. What is left out after that reading: common practice, no source.
  */
 export function readingsToAverage<R extends Placed>(
   readings: readonly R[],
   higherArm: Side | null,
+  laidDownBy: string | null = null,
 ): ReadingsToAverage<R> {
-  const usable = readings.filter(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
+  const laidAt = laidDownBy === null ? -1 : readings.findIndex(({ id }) => id === laidDownBy);
+  const after = new Set(laidAt === -1 ? [] : readings.slice(laidAt + 1));
+  const usable = readings.filter(
+    (one) => isAveragedSite(one.site) && one.posture !== 'stand' && !after.has(one),
+  );
   const side = armOf(usable, higherArm);
   const posture = usable.find((one) => one.side === side)?.posture;
   const reasonOf = (one: R): LeftOutReason | null => {
     if (!isAveragedSite(one.site)) return 'other-site';
     if (one.posture === 'stand') return 'standing';
+    if (after.has(one)) return 'laid-down';
     if (one.side !== side) return 'other-arm';
     return one.posture === posture ? null : 'other-posture';
   };

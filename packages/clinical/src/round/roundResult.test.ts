@@ -492,6 +492,26 @@ describe('lying and standing', () => {
     for (const none of [false, null, undefined]) expect(codes(none)).not.toContain('symptoms-on-standing');
   });
 
+  // Bedside handbook 3.14: stop, lie down. A pressure at rest is what was read before; the score is of the person now (5.2: a
+  // systolic of 90 and under is 3 points).
+  test('by which somebody was laid down end the readings at rest, and the score goes by the newest', () => {
+    const nice = { ...CHOSEN, readings: readingsRulesOf('nice-ng136') };
+    const lain = [at('c', 'lie', '86/50', 90, null), at('d', 'lie', '88/52', 90, null)];
+    const sat = [at('a', 'sit', '128/76', 68, null), at('b', 'sit', '126/74', 68, null)];
+    const readings = [...sat, at('up', 'stand', '84/50', 96, 1), ...lain];
+    const found = result({ readings }, nice);
+    expect(found.pressure).toMatchObject({ systolic: 126, used: ['a', 'b'].slice(1) });
+    expect(found.earlyWarning?.parts.systolic).toBe(3);
+    expect(result({ readings }, nice, 'round-3').earlyWarning?.parts.systolic).toBe(0);
+    const supine = result({ readings: [at('a', 'lie', '128/76', 68, null), ...readings.slice(2)] });
+    expect(supine.pressure).toMatchObject({ systolic: null, posture: 'lie' });
+    expect(supine.pressure?.leftOut).toEqual([
+      { id: 'up', reason: 'standing' },
+      { id: 'c', reason: 'laid-down' },
+      { id: 'd', reason: 'laid-down' },
+    ]);
+  });
+
   // Bedside handbook 3.15: unwell is looked at again at once; a reading lying after it settles it. Earlier versions knew it not.
   test('of somebody who felt unwell on their feet is due again at once, until one is taken off them', () => {
     const stood = { ...at('b', 'stand', '112/72', 70, 1), isUnwellUpright: true };

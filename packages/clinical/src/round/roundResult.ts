@@ -19,10 +19,11 @@ import { categoryOfRound, type RoundCategory } from './categoryOfRound.js';
 import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy, raisedFromOf } from './childLimits.js';
 import { fullReadings } from './fullReadings.js';
 import type { ReadingsCircumstances } from './furtherReading.js';
-import type { KnownSigns } from './knownSigns.js';
+import { type KnownSigns, NOTHING_KNOWN } from './knownSigns.js';
+import { laidDownBy } from './lieDown.js';
 import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
 import { RECHECK_CLASSES, type Recheck, type RecheckClass, recheckAfter } from './recheckAfter.js';
-import { recheckClass } from './recheckClass.js';
+import { isVeryLow, recheckClass } from './recheckClass.js';
 import type { JudgedReading, RoundInput } from './roundInput.js';
 import type { RoundRules } from './roundRules.js';
 import { type RoundScore, roundScores } from './roundScores.js';
@@ -35,8 +36,9 @@ export const ROUND_RULE = 'round-4';
 
 /**
  * Every version that can be made again, the oldest first. Since the second an alert names the worst reading of the round,
- * since the third a systolic on the feet is low by the limit of the person's age, since the fourth somebody who felt unwell
- * on their feet is an alert.
+ * since the third a systolic on the feet is low by the limit of the person's age. Since the fourth somebody who felt unwell
+ * on their feet is an alert and looked at again, what is read after somebody was laid down from their feet is not averaged, and
+ * the score goes by the newest pressure where that is very low.
  */
 export const ROUND_RULES = ['round-1', 'round-2', 'round-3', ROUND_RULE] as const;
 export type RoundRuleId = (typeof ROUND_RULES)[number];
@@ -95,8 +97,11 @@ export function roundResult(
 ): RoundResult {
   const child = knownChild(input);
   const limits = child === null ? null : limitsOfChild(child);
-  const pressure = pressureOf(input, limits, rules);
-  const used = pressureUsed(input, pressure);
+  const laidDown = isSince(rule, 'round-4')
+    ? laidDownBy(input.readings, input.facts.ageMonths, rules.actNow)
+    : null;
+  const pressure = pressureOf(input, limits, rules, laidDown?.id ?? null);
+  const used = pressureUsed(input, pressure, isSince(rule, 'round-4') ? rules.actNow : null);
   const inputs = scoreInputs(input, used);
   const { score: shows } = rules;
   const score = scoreOf(input, inputs);
@@ -166,9 +171,10 @@ function pressureOf(
   input: RoundInput,
   limits: LimitsOfChild | null,
   rules: RoundRules,
+  laidDown: string | null,
 ): RoundPressure | null {
   if (input.readings.length === 0) return null;
-  const { readings, leftOut } = readingsToAverage(input.readings, input.facts.higherArm);
+  const { readings, leftOut } = readingsToAverage(input.readings, input.facts.higherArm, laidDown);
   const { used, ...average } = averageReadings(
     readings,
     circumstancesOf(input, limits, rules),
@@ -186,15 +192,23 @@ function pressureOf(
   };
 }
 
-/** The pressure that scores go by: the average, or with too few the last reading at the upper arm. */
+/**
+ * The pressure that scores go by: the average, or with too few the last reading at the upper arm. Where that one is very low it
+ * is taken before any average: the score is of how the person is now.
+ *
+ * @param lowBy the limits of very low; null where the average always goes before
+ */
 function pressureUsed(
-  { readings }: RoundInput,
+  { readings, facts: { ageMonths } }: RoundInput,
   pressure: RoundPressure | null,
+  lowBy: RoundRules['actNow'] | null,
 ): { readonly systolic: number | null; readonly diastolic: number | null } {
+  const newest = readings.findLast(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
+  const last = { systolic: newest?.systolic ?? null, diastolic: newest?.diastolic ?? null };
+  if (lowBy !== null && isVeryLow({ ...NOTHING_KNOWN, ...last, ageMonths }, lowBy)) return last;
   if (pressure !== null && pressure.systolic !== null)
     return { systolic: pressure.systolic, diastolic: pressure.diastolic };
-  const last = readings.findLast(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
-  return { systolic: last?.systolic ?? null, diastolic: last?.diastolic ?? null };
+  return last;
 }
 
 /** What the scores of a round are made from. */

@@ -87,6 +87,7 @@ export const roundTitles = {
   leftOut: {
     'other-site': 'not at the upper arm',
     standing: 'taken standing',
+    'laid-down': 'after being laid down from their feet',
     'other-arm': 'on the other arm',
     'other-posture': 'in another posture',
   },

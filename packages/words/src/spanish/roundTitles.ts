@@ -91,6 +91,7 @@ export const roundTitles: Reworded<typeof english> = {
   leftOut: {
     'other-site': 'no en el brazo',
     standing: 'tomada de pie',
+    'laid-down': 'después de acostarla por cómo estaba de pie',
     'other-arm': 'en el otro brazo',
     'other-posture': 'en otra postura',
   },

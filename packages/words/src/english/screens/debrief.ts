@@ -71,6 +71,7 @@ export const debrief = {
   'notAveraged-other-site': 'not in the average: another place',
   'notAveraged-no-diastolic': 'not in the average: no diastolic',
   'notAveraged-standing': 'not in the average: on the feet',
+  'notAveraged-laid-down': 'not in the average: after being laid down from their feet',
   averageOf: (f: { numbers: string; count: number }, say: Say) =>
     `of ${say.form(f.count, { one: 'reading', other: 'readings' })} ${f.numbers}`,
   acceptedBoth: 'yes',

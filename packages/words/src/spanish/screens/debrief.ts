@@ -71,6 +71,7 @@ export const debrief: Reworded<typeof english> = {
   'notAveraged-other-site': 'no entra en el promedio: otro lugar',
   'notAveraged-no-diastolic': 'no entra en el promedio: sin diastólica',
   'notAveraged-standing': 'no entra en el promedio: de pie',
+  'notAveraged-laid-down': 'fuera de la media: después de acostarla por cómo estaba de pie',
   averageOf: (f, say) => `de ${say.form(f.count, { one: 'la lectura', other: 'las lecturas' })} ${f.numbers}`,
   acceptedBoth: 'sí',
   acceptedOne: (f) => `solo la ${f.part}`,

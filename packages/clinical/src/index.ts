@@ -366,6 +366,8 @@ export { RECHECK_CLASSES, recheckAfter } from './round/recheckAfter.js';
 export type { RecheckCircumstances } from './round/recheckClass.js';
 export { recheckClass } from './round/recheckClass.js';
 export { recheckFlag } from './round/recheckFlag.js';
+export type { RecheckBesideCode, RepeatAtOnce } from './round/repeatAtOnce.js';
+export { alertsBeside, rechecksBeside, repeatAtOnce } from './round/repeatAtOnce.js';
 export type { RecheckRules } from './round/recheckRules.js';
 export { DEFAULT_RECHECK_RULES } from './round/recheckRules.js';
 export type { Rest, RestSkippedReason } from './round/rest.js';

@@ -162,7 +162,7 @@ export { refusalsOf } from './entry/refusals.js';
 export type { Role } from './entry/role.js';
 export { ROLES, role } from './entry/role.js';
 export type { Stamp } from './entry/stamp.js';
-export { offsetMinutes, stamp } from './entry/stamp.js';
+export { laterBy, offsetMinutes, stamp } from './entry/stamp.js';
 export type { Cuffs, Gauge, GaugeLine, Naming, PlaceEquipment } from './equipment/placeEquipment.js';
 export { placeEquipment } from './equipment/placeEquipment.js';
 export type { GaugeReading } from './equipment/readingsWith.js';

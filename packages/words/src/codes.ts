@@ -25,7 +25,7 @@ import type {
   PostureReasonCode,
   PulseDeficit,
   ReadingsAverage,
-  RecheckCode,
+  RecheckBesideCode,
   RoundCategory,
   RunResult,
   SepsisScreen,
@@ -64,7 +64,7 @@ export type ClinicalCode =
   | CodesOf<GaugeResult>
   | NextStepCode
   | NoteCode
-  | RecheckCode
+  | RecheckBesideCode
   | CodesOf<RoundCategory>
   | CodesOf<RunResult>
   | CodesOf<CuffChoice>

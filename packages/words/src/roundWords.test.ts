@@ -20,6 +20,7 @@ import {
   readingsRulesOf,
   recheckAfter,
   recheckFlag,
+  rechecksBeside,
   roundNotes,
   severeLimits,
 } from '@evenfall/clinical';
@@ -101,8 +102,11 @@ describe('every code of a round has a sentence', () => {
     ]) {
       for (const flag of armDifference(pairs, DEFAULT_ARMS_RULES)?.why ?? []) said(flag);
     }
+    const repeat = { firstSystolic: 84, againSystolic: 86 };
     for (const one of RECHECK_CLASSES) {
-      for (const recheck of recheckAfter(one, DEFAULT_RECHECK_RULES)) said(recheckFlag(recheck));
+      const due = recheckAfter(one, DEFAULT_RECHECK_RULES);
+      for (const recheck of due) said(recheckFlag(recheck));
+      for (const flag of rechecksBeside(due.slice(-1), repeat)) said(flag);
     }
   });
 
@@ -187,6 +191,18 @@ describe('every code of a round has a sentence', () => {
 });
 
 describe('what the sentences say', () => {
+  // Bedside handbook 3.15: repeated at once, once.
+  test('a low pressure that was repeated is not asked to be repeated', () => {
+    for (const known of [{ systolic: 84 }, { systolic: 70, ageMonths: 48 }]) {
+      const [low] = alertsOf(known);
+      if (low === undefined) throw new Error('No alert');
+      expect(said(low)).toContain('repeat by hand at once');
+      const again = said({ ...low, figures: { ...low.figures, firstSystolic: 84, againSystolic: 86 } });
+      expect(again).toContain('stay with them (it was repeated: 84, then 86)');
+      expect(again).not.toContain('repeat by hand');
+    }
+  });
+
   test.each<[Partial<KnownSigns>, RegExp]>([
     // Only one number known: it stands alone, and no other is made up.
     [{ systolic: 184, features: ['fit'] }, /^A systolic of 184 is severe, with a fit: call for help now/],

@@ -133,6 +133,21 @@ describe('the other arm', () => {
     expect(next(onOne).step).toBe('review');
   });
 
+  // Bedside handbook 3.12 (first visit, both arms); that it is said before the cuff is on is our decision.
+  test('is said to come before the first reading, where it will be asked for', () => {
+    const before = [prepared, ...rates];
+    const ahead = (events: readonly RoundEvent[], facts = newHere, rules = RULES) =>
+      next(events, facts, rules).why.map(({ code }) => code);
+    for (const events of [before, [...before, placed], [...before, placed, felt]])
+      expect(ahead(events)).toEqual(['both-arms-ahead']);
+    expect(ahead([...before, { what: 'placed', place: { ...PLACE, site: 'thigh' } }])).toEqual([]);
+    expect(ahead(before, KNOWN)).toEqual([]);
+    expect(ahead(before, { ...newHere, arms: [{ kind: 'fistula', side: 'left' }] })).toEqual([]);
+    expect(ahead(before, newHere, { ...RULES, plan: { ...RULES.plan, bothArmsFirstTime: false } })).toEqual(
+      [],
+    );
+  });
+
   // Bedside handbook 3.15 and 8, C064: a fistula bars its arm, whoever asks.
   test('is never asked for if it is barred, and not as a matter of course if the other is better', () => {
     const asked: RoundEvent = { what: 'wanted', wanted: 'other-arm' };

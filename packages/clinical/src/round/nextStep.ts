@@ -30,6 +30,7 @@ import { tooLowToStand } from './tooLowToStand.js';
 export type StepReasonCode =
   | 'longer-count'
   | 'first-time-both-arms'
+  | 'both-arms-ahead'
   | 'asked-for'
   | 'third-minute-not-measured'
   | 'fall-on-standing'
@@ -140,7 +141,7 @@ function pressureStep(
 ): NextStep | null {
   const readings = readingsOf(state);
   const last = readings.at(-1);
-  if (last === undefined) return firstReading(state, rules);
+  if (last === undefined) return firstReading(state, facts, rules);
   const isLaid = isLaidDown(readings, facts, known, rules);
   const now =
     isLaid && isUpright(last) ? lyingNow(last, facts, rules) : againHere(readings, facts, known, rules);
@@ -247,11 +248,24 @@ function again(
   return step('repeat', { why, earliestAtSeconds, waitSeconds, side, site, posture });
 }
 
-function firstReading({ place, estimates }: RoundState, { plan }: StepRules): NextStep {
-  if (place === null) return step('cuff');
+/** The first reading of a person at a place that takes both arms says so before the cuff is on: it can stay at hand then. */
+function firstReading({ place, estimates }: RoundState, facts: RoundFacts, rules: StepRules): NextStep {
+  const { plan } = rules;
+  const why: Flag<StepReasonCode>[] = areBothToCome(place, facts, rules)
+    ? [{ code: 'both-arms-ahead', figures: {} }]
+    : [];
+  if (place === null) return step('cuff', { why });
   const { side, site, posture } = place;
   const isFelt = estimates.some((estimate) => estimate.side === side);
-  return step(plan.palpateFirst && !isFelt ? 'palpate' : 'listen', { side, site, posture });
+  return step(plan.palpateFirst && !isFelt ? 'palpate' : 'listen', { why, side, site, posture });
+}
+
+/** Whether the other arm is asked for as a matter of course after the first one; as of {@link otherArm}. */
+function areBothToCome(place: RoundState['place'], facts: RoundFacts, { plan, cuff }: StepRules): boolean {
+  if (!plan.bothArmsFirstTime || !facts.isFirstPressure) return false;
+  const others = SIDES.filter((side) => side !== place?.side);
+  const isFree = (side: Side) => armState(side, placeFactsOf(facts), DAY_OF_ROUND, cuff).level === 'free';
+  return (place === null || place.site === 'upper-arm') && others.every(isFree);
 }
 
 /**

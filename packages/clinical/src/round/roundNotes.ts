@@ -5,6 +5,7 @@ import type { ActNowRules } from './actNowRules.js';
 import { type ArmCuffsCode, armCuffFlags, type CuffedReading } from './armCuffs.js';
 import { isToLieDown } from './lieDown.js';
 import { type LyingCode, lyingFlags } from './lyingBefore.js';
+import { type RepeatAtOnce, repeatAtOnce } from './repeatAtOnce.js';
 import { NO_ROUND_FACTS } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
 import { type SpacedReading, type SpacingCode, spacingFlags } from './spacing.js';
@@ -15,6 +16,8 @@ export type NotedReading = RoundReading &
   CuffedReading &
   SpacedReading & {
     readonly lyingMinutes: number | null;
+    /** The sounds went on to zero: its diastolic is where they muffled. Absent is no. */
+    readonly isMuffledUsed?: boolean;
     /** Its place in the work of the round, as of its counts. */
     readonly sequence: number;
   };
@@ -25,7 +28,8 @@ export type NoteCode =
   | SpacingCode
   | 'no-pulse-in-posture'
   | 'third-minute-missed'
-  | 'fall-lasts';
+  | 'fall-lasts'
+  | 'diastolic-of-muffling';
 
 /**
  * What is to be said beside a round and is no part of what was made of it: it is made anew whenever it is shown, from the
@@ -38,9 +42,19 @@ export type RoundNotes = {
   readonly arms: readonly Flag<NoteCode>[];
   /** Beside the test of lying and standing. */
   readonly standing: readonly Flag<NoteCode>[];
+  /** Before the category: what it would read without as if all were well. */
+  readonly category: readonly Flag<NoteCode>[];
+  /** The repeat at once that is in the round already; null for none. */
+  readonly repeat: RepeatAtOnce | null;
 };
 
-export const NO_ROUND_NOTES: RoundNotes = { ofReading: {}, arms: [], standing: [] };
+export const NO_ROUND_NOTES: RoundNotes = {
+  ofReading: {},
+  arms: [],
+  standing: [],
+  category: [],
+  repeat: null,
+};
 
 /**
  * @param readings those that stand, in the order in which they were taken
@@ -72,6 +86,10 @@ export function roundNotes(
     ofReading: Object.fromEntries(notes.filter(([, flags]) => flags.length > 0)),
     arms: armCuffFlags(readings),
     standing: [...thirdMinuteFlags(readings, ageMonths, actNow), ...lastingFallFlags(readings)],
+    category: readings.some(({ isMuffledUsed }) => isMuffledUsed === true)
+      ? [{ code: 'diastolic-of-muffling', figures: {} }]
+      : [],
+    repeat: repeatAtOnce(readings),
   };
 }
 

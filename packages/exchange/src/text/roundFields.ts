@@ -1,4 +1,5 @@
 import {
+  alertsBeside,
   armsBeside,
   type Flag,
   isCategoryHeldBack,
@@ -166,7 +167,9 @@ export function roundFields(of: TextOf): Values<TextField> {
     actNow:
       alerts.length === 0
         ? null
-        : alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
+        : alertsBeside(alerts, notes.repeat)
+            .map(({ condition, figures }) => words.detail({ code: condition, figures }))
+            .join(' '),
     told: toldText(of),
     again: againText(of),
     doubts: doubtsText(

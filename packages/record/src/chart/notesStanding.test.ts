@@ -1,4 +1,4 @@
-import { UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
+import { NO_ROUND_NOTES, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
 import { countContent, frame, idOf, kept, runContent, signingContent, USUAL_PLACE } from '../testing/work.js';
@@ -60,17 +60,9 @@ test('two amendments of one reading are not two readings', () => {
     measuredAt: second,
   });
   const twice = [run(1, 'right', 'adult'), claim(2, 'right', 'adult'), claim(3, 'right', 'adult')];
-  expect(notesStanding(charted(twice), GENERAL_RULES, null)).toEqual({
-    ofReading: {},
-    arms: [],
-    standing: [],
-  });
+  expect(notesStanding(charted(twice), GENERAL_RULES, null)).toEqual(NO_ROUND_NOTES);
   const unlike = [run(1, 'right', 'adult'), claim(2, 'left', 'large-adult'), claim(3, 'right', 'adult')];
-  expect(notesStanding(charted(unlike), GENERAL_RULES, null)).toEqual({
-    ofReading: {},
-    arms: [],
-    standing: [],
-  });
+  expect(notesStanding(charted(unlike), GENERAL_RULES, null)).toEqual(NO_ROUND_NOTES);
 });
 
 test('what one claim asks to be said beside the other readings is said', () => {
@@ -131,4 +123,53 @@ test('a round that came without a signing goes by the age that the birth date sa
   expect(unsignedTest('2020-03-01')).toEqual(['third-minute-missed']);
   expect(unsignedTest('1970-03-01')).toEqual([]);
   expect(unsignedTest(null)).toEqual([]);
+});
+
+/** A reading by its moments. */
+function heard(id: number, moments: readonly (readonly [string, number])[], more: Partial<EntryFrame> = {}) {
+  const content = runContent({
+    method: 'auscultation',
+    moments: moments.map(([what, mmHg]) => ({ what, mmHg })) as never,
+  });
+  return kept(frame('run', content, { id: idOf(id), sequence: id, round, ...more }), id);
+}
+const low = (id: number, systolic: number, more: Partial<EntryFrame> = {}) =>
+  heard(
+    id,
+    [
+      ['first sound', systolic],
+      ['last sound', 50],
+    ],
+    more,
+  );
+
+// Bedside handbook 3.15: a very low pressure is repeated at once.
+test('a repeat of a very low pressure is said where every claim has it, and not where one leaves it open', () => {
+  const repeatOf = (entries: readonly StoredEntry[]) =>
+    notesStanding(charted(entries), GENERAL_RULES, null).repeat;
+  expect(repeatOf([low(1, 84)])).toBeNull();
+  expect(repeatOf([low(1, 84), low(2, 86)])).toEqual({ firstSystolic: 84, againSystolic: 86 });
+  const slip = (entry: number) =>
+    ({ amends: { entry: idOf(entry), reason: 'typing-slip', text: null } }) as const;
+  // Of two claims one says that the second alone was low: that one is repeated by nothing.
+  const claims = [low(3, 84, slip(1)), low(4, 124, slip(1))];
+  expect(repeatOf([low(1, 84), low(2, 86), ...claims])).toBeNull();
+});
+
+// Bedside handbook 3.7: sounds to zero, the muffling is used.
+test('sounds that went on to zero are told of beside the category', () => {
+  const said = (last: number) =>
+    notesStanding(
+      charted([
+        heard(1, [
+          ['first sound', 118],
+          ['muffled', 62],
+          ['last sound', last],
+        ]),
+      ]),
+      GENERAL_RULES,
+      null,
+    ).category.map(({ code }) => code);
+  expect(said(0)).toEqual(['diastolic-of-muffling']);
+  expect(said(54)).toEqual([]);
 });

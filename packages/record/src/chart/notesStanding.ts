@@ -47,6 +47,9 @@ export function notesStanding(round: ChartRound, rulesOf: RulesOf, birthDate: st
       ),
       arms: together(all.arms, one.arms),
       standing: together(all.standing, one.standing),
+      category: together(all.category, one.category),
+      // What one of the claims leaves to be repeated is not said to be.
+      repeat: all.repeat === null || one.repeat === null ? null : all.repeat,
     }));
 }
 
@@ -99,6 +102,7 @@ function readingOf(entry: StoredEntry, sequence: number): NotedReading[] {
       uprightMinutes,
       isUnwellUpright: unwellUpright,
       lyingMinutes,
+      isMuffledUsed: pressure.diastolicUsed !== null && pressure.diastolicUsed !== pressure.diastolic,
       measuredSeconds: Date.parse(entry.measuredAt.at) / 1000,
       isRestKnown: previous !== null,
     },

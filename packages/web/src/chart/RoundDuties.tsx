@@ -1,10 +1,11 @@
-import { type Agent, type ChartRound, type DueRecheck, openIn, signingsOf } from '@evenfall/record';
+import { type Agent, type ChartRound, type DueRecheck, signingsOf } from '@evenfall/record';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { duesText } from '../people/dueText.js';
 import { CloseActNow } from './CloseActNow.js';
 import { ClosedLines } from './ClosedLines.js';
 import { OPEN_ACTS_NOW } from './OpenActsNow.js';
+import { openBeside } from './useOpenActs.js';
 import { useRulesOf } from './useRulesOf.js';
 
 type DutiesProps = {
@@ -23,7 +24,7 @@ export function RoundDuties({ round, person, agents, rechecks, isOpenAbove }: Du
   const rulesOf = useRulesOf();
   const isOver = useIsOver();
   if (round.isInError) return null;
-  const open = isOver ? [] : openIn(round, rulesOf);
+  const open = isOver ? [] : openBeside(round, rulesOf);
   const due = isOver ? [] : rechecks;
   if (open.length === 0 && round.closed.length === 0 && due.length === 0) return null;
   return (

@@ -1,9 +1,12 @@
+import { alertsBeside } from '@evenfall/clinical';
 import {
   type ChartRound,
   chartSeries,
   NOTHING_CHOSEN,
+  notesStanding,
   type OpenActNow,
   openIn,
+  type RulesOf,
   type StoredEntry,
   signingsOf,
 } from '@evenfall/record';
@@ -19,6 +22,11 @@ export type OpenActs = {
   readonly says: string;
 };
 
+/** The open alerts of a round as they are said beside it. */
+export function openBeside(round: ChartRound, rulesOf: RulesOf): readonly OpenActNow[] {
+  return alertsBeside(openIn(round, rulesOf), notesStanding(round, rulesOf, null).repeat);
+}
+
 /** Every act-now of a person that nobody closed, of rounds and of series. */
 export function useOpenActs(
   rounds: readonly ChartRound[],
@@ -28,7 +36,7 @@ export function useOpenActs(
   const rulesOf = useRulesOf();
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
   const ofRounds = rounds.flatMap((round) => {
-    const open = round.isInError ? [] : openIn(round, rulesOf);
+    const open = round.isInError ? [] : openBeside(round, rulesOf);
     const signing = round.signed?.current.at(-1) ?? round.signed?.original ?? round.values[0]?.original;
     if (open.length === 0 || signing === undefined) return [];
     return [

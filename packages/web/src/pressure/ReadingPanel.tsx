@@ -62,6 +62,10 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
     draft.pressure.place?.posture === 'stand' &&
     reading.place.posture === 'stand' &&
     isToLieDown(readingsSoFar(draft, { ...round, program }), ageMonths, actNow);
+  // An alert of a low pressure says itself what the repeat read.
+  const isRepeatSaid =
+    notes.repeat !== null &&
+    standing.content.value?.actNow.some(({ condition }) => isLowCondition(condition)) === true;
   return (
     <div className="measure measure-shown">
       <div role="status">
@@ -72,10 +76,12 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
           </p>
         )}
       </div>
-      <ActNowPanel standing={standing} also={lieDown} />
+      <ActNowPanel standing={standing} also={lieDown} repeat={notes.repeat} />
       {/* A reading that was not low itself, after one that was. */}
       {isToLie && lieDown.length === 0 ? <p>{words.sentence('postures.toLieDown')}</p> : null}
-      {isRepeated(round, reading, standing) ? <p>{words.sentence('pressure.repeated')}</p> : null}
+      {isRepeated(round, reading, standing) && !isRepeatSaid ? (
+        <p>{words.sentence('pressure.repeated')}</p>
+      ) : null}
       <AskPanel round={round} standing={standing} />
       <AskUpright round={round} reading={reading} />
       <Flags flags={value.flags} isAnnounced />

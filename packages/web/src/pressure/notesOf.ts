@@ -1,6 +1,6 @@
-import { type RoundNotes, roundNotes } from '@evenfall/clinical';
+import { type RoundNotes, type RunResult, roundNotes } from '@evenfall/clinical';
 import { isVoidValue, type RoundDraft } from '../round/draft.js';
-import type { Signing } from '../round/entries.js';
+import { runContentOf, type Signing } from '../round/entries.js';
 import { readingOf } from '../round/standing.js';
 import { isNextAtOnce, previousInflation } from './runCircumstances.js';
 
@@ -13,6 +13,7 @@ export function notesOf(
   const { actNow, readings } = under.inForce.roundRules;
   return roundNotes(
     pressure.values.map((value) => ({
+      isMuffledUsed: isMuffledUsed(runContentOf(draft, value, under).value),
       ...value.place,
       ...readingOf(draft, value, under),
       isNextAtOnce: isNextAtOnce(draft, value, under),
@@ -25,4 +26,11 @@ export function notesOf(
     pulse.values.filter((value) => !isVoidValue(value)).map(({ sequence }) => sequence),
     under.facts.ageMonths,
   );
+}
+
+function isMuffledUsed({
+  diastolic,
+  diastolicUsed,
+}: Pick<RunResult, 'diastolic' | 'diastolicUsed'>): boolean {
+  return diastolicUsed !== null && diastolicUsed !== diastolic;
 }

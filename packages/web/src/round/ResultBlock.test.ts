@@ -1,5 +1,6 @@
+import { NO_ROUND_NOTES } from '@evenfall/clinical';
 import { wordsFor } from '@evenfall/words';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { resultLines } from './ResultBlock.js';
 
 const words = wordsFor('en-GB');
@@ -45,4 +46,54 @@ test('beside a low pressure a category says that it speaks of high ones alone', 
   expect(categoryLine('118')).not.toContain('high pressure alone');
   // Of a child, or in pregnancy, there is no such score.
   expect(categoryLine('92', { earlyWarning: null })).not.toContain('high pressure alone');
+});
+
+describe('the order in which the result is read', () => {
+  const none = {
+    meanPressureMmHg: null,
+    pulsePressureMmHg: null,
+    pressure: null,
+    arms: null,
+    standing: null,
+  };
+  const made = {
+    ...{ ...none, scores: [], rechecks: [], actNow: [] },
+    category: {
+      ...{ category: 'normal', atLeast: 'normal', level: 'normal', guideline: 'acc-aha-2017', highestOf: 1 },
+      ...{ shown: { systolic: '118', diastolic: '62' }, flags: [], why: [] },
+    },
+    earlyWarning: { total: null, atLeast: 0, missing: [], response: null, flags: [] },
+  };
+  const lines = (more: object, notes = NO_ROUND_NOTES) =>
+    resultLines({ ...made, ...more } as never, words, notes);
+
+  // Bedside handbook 3.7: sounds to zero; 3.17: a systolic of 90 or under.
+  test('what is doubtful of a category, or speaks against it, comes before “Normal”', () => {
+    const isFirst = (more: object, notes?: typeof NO_ROUND_NOTES) =>
+      lines(more, notes).find(({ name }) => name === 'Category')?.isFlagFirst;
+    expect(isFirst({})).toBe(false);
+    expect(isFirst({ actNow: [{ condition: 'very-low-pressure' }] })).toBe(true);
+    const category = [{ code: 'diastolic-of-muffling', figures: {} }] as const;
+    expect(isFirst({}, { ...NO_ROUND_NOTES, category })).toBe(true);
+  });
+
+  test('a score that asks for nothing comes after what asks for something', () => {
+    const arms = { why: [{ code: 'arms-repeat', figures: { systolicMmHg: 12, limitMmHg: 10 } }] };
+    expect(lines({ arms }).map(({ name }) => name)).toEqual([
+      'Category',
+      'The two arms',
+      'Early-warning score',
+    ]);
+  });
+
+  test('what was repeated already is not said to be repeated when it is', () => {
+    const later = { code: 'recheck-abnormal-later', fromSeconds: 600, withinSeconds: 900 };
+    const soon = { ...later, code: 'recheck-abnormal-soon' };
+    const codes = (rechecks: object[]) =>
+      lines({ rechecks })
+        .at(1)
+        ?.flags.map(({ code }) => code);
+    expect(codes([soon, later])).toEqual(['recheck-abnormal-soon', 'recheck-abnormal-later']);
+    expect(codes([later])).toEqual(['recheck-abnormal-again']);
+  });
 });

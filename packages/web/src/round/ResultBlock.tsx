@@ -1,16 +1,19 @@
 import {
   armsBeside,
   type Flag,
+  isCategoryHeldBack,
   isLowForScore,
   NO_ROUND_NOTES,
   needsBeside,
+  type Recheck,
   type RoundNotes,
-  recheckFlag,
+  rechecksBeside,
   standingBeside,
 } from '@evenfall/clinical';
-import type { RoundValueKept } from '@evenfall/record';
+import { laterBy, type RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
+import { timeText } from '../app/times.js';
 import { Flags } from '../parts/Flags.js';
 import { Folded } from '../parts/Folded.js';
 
@@ -20,12 +23,25 @@ type ResultBlockProps = {
   readonly notes?: RoundNotes;
   /** Whether it is the only one on its page. */
   readonly isLandmark?: boolean;
+  /** What stands above it in the same words, and is not said a second time. */
+  readonly said?: readonly Flag[];
+  /** When the last reading was taken, RFC 3339, from which the times of what is to be looked at again count; absent where they stand elsewhere. */
+  readonly readAt?: string | null;
 };
 
 /** What the protocol makes of a round: average, category, score, arms, standing test and rechecks. */
-export function ResultBlock({ value, notes = NO_ROUND_NOTES, isLandmark = false }: ResultBlockProps) {
+export function ResultBlock({
+  value,
+  notes = NO_ROUND_NOTES,
+  isLandmark = false,
+  said = [],
+  readAt = null,
+}: ResultBlockProps) {
   const { words } = useApp();
-  const lines = resultLines(value, words, notes);
+  const lines = resultLines(value, words, notes)
+    .map((line) => (line.isRechecks ? { ...line, text: dueText(value, readAt, words) } : line))
+    .map((line) => ({ ...line, flags: line.flags.filter((flag) => !isSaid(flag, said)) }))
+    .filter(({ text, flags }) => text !== '' || flags.length > 0);
   if (lines.length === 0) return null;
   // On the review what asks for nothing is looked at when asked for; in the chart all of it stands.
   const folded = isLandmark ? lines.filter(({ isPlain, flags }) => isPlain && flags.length === 0) : [];
@@ -48,12 +64,13 @@ export function ResultBlock({ value, notes = NO_ROUND_NOTES, isLandmark = false 
 function Lines({ lines }: { readonly lines: readonly ResultLine[] }) {
   return (
     <dl className="result-lines">
-      {lines.map(({ name, text, flags }) => (
+      {lines.map(({ name, text, flags, isFlagFirst = false }) => (
         <div key={name}>
           <dt>{name}</dt>
           <dd>
-            {text}
+            {isFlagFirst ? null : text}
             <Flags flags={flags} />
+            {isFlagFirst ? <p>{text}</p> : null}
           </dd>
         </div>
       ))}
@@ -67,7 +84,31 @@ type ResultLine = {
   readonly flags: readonly Flag[];
   /** A number that was worked out of others and asks for nothing by itself. */
   readonly isPlain: boolean;
+  /** Whether its flags are read before it: by itself it would read as if all were well. */
+  readonly isFlagFirst?: boolean;
+  /** Whether it is of what is to be looked at again. */
+  readonly isRechecks?: boolean;
 };
+
+/** Whether the same is said already. */
+function isSaid({ code, figures }: Flag, said: readonly Flag[]): boolean {
+  return said.some((one) => one.code === code && isSameFigures(one.figures, figures));
+}
+
+function isSameFigures(one: Flag['figures'], other: Flag['figures']): boolean {
+  return Object.entries(one).every(([key, value]) => other[key] === value);
+}
+
+/** When the pressure is to be looked at again, by the clock of the place: of the first one that is due. */
+function dueText({ rechecks }: RoundValueKept, readAt: string | null, words: Words): string {
+  const [first] = rechecks;
+  if (first === undefined || readAt === null || first.fromSeconds === 0) return '';
+  const clock = (seconds: number) => timeText(laterBy(readAt, seconds).slice(11, 16), words);
+  const from = clock(first.fromSeconds);
+  return first.withinSeconds === null
+    ? words.sentence('result.dueFrom', { from })
+    : words.sentence('result.dueFromBy', { from, by: clock(first.withinSeconds) });
+}
 
 /** The result of a round as lines of a name and a text, in the order in which they are read. */
 export function resultLines(
@@ -86,17 +127,38 @@ export function resultLines(
     isPlain: true,
   });
   const { pressure, category, earlyWarning, arms, standing, rechecks } = value;
+  // A score that asks for nothing stands after whatever asks for something.
+  const score =
+    earlyWarning === null
+      ? []
+      : [
+          line(
+            words.sentence('result.earlyWarning'),
+            `${
+              earlyWarning.total === null
+                ? words.sentence('result.atLeast', {
+                    points: earlyWarning.atLeast,
+                    parts: earlyWarning.missing.map((part) => words.title('scorePart', part)),
+                  })
+                : words.sentence('result.points', { points: earlyWarning.total })
+            }. ${words.sentence('result.college')}`,
+            [...(earlyWarning.response === null ? [] : [earlyWarning.response]), ...earlyWarning.flags],
+          ),
+        ];
   const mmHgKey = pressure?.systolic == null ? 'result.mmHgOfLast' : 'result.mmHg';
   return [
     ...(pressure === null ? [] : [averageLine(pressure, value, words)]),
     ...(category === null
       ? []
       : [
-          line(
-            words.sentence('result.category'),
-            `${categoryText(category, pressure, words)}${saysNothingOfLow(value, words)}`,
-            [...category.why, ...category.flags],
-          ),
+          {
+            ...line(
+              words.sentence('result.category'),
+              `${categoryText(category, pressure, words)}${saysNothingOfLow(value, words)}`,
+              [...notes.category, ...category.why, ...category.flags],
+            ),
+            isFlagFirst: notes.category.length > 0 || isCategoryHeldBack(value),
+          },
         ]),
     ...(value.meanPressureMmHg === null
       ? []
@@ -114,22 +176,7 @@ export function resultLines(
             words.sentence(mmHgKey, { mmHg: value.pulsePressureMmHg }),
           ),
         ]),
-    ...(earlyWarning === null
-      ? []
-      : [
-          line(
-            words.sentence('result.earlyWarning'),
-            `${
-              earlyWarning.total === null
-                ? words.sentence('result.atLeast', {
-                    points: earlyWarning.atLeast,
-                    parts: earlyWarning.missing.map((part) => words.title('scorePart', part)),
-                  })
-                : words.sentence('result.points', { points: earlyWarning.total })
-            }. ${words.sentence('result.college')}`,
-            [...(earlyWarning.response === null ? [] : [earlyWarning.response]), ...earlyWarning.flags],
-          ),
-        ]),
+    ...score.filter(({ flags }) => flags.length > 0),
     ...value.scores.map(({ of, value: made, flags }) =>
       plain(
         words.title('score', of),
@@ -144,12 +191,16 @@ export function resultLines(
     ...(rechecks.length === 0
       ? []
       : [
-          line(
-            words.sentence('result.rechecks'),
-            '',
-            rechecks.map((one) => recheckFlag(one as never)),
-          ),
+          {
+            ...line(
+              words.sentence('result.rechecks'),
+              '',
+              rechecksBeside(rechecks as readonly Recheck[], notes.repeat),
+            ),
+            isRechecks: true,
+          },
         ]),
+    ...score.filter(({ flags }) => flags.length === 0),
   ];
 }
 

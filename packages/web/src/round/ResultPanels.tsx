@@ -1,4 +1,11 @@
-import { EMERGENCY_FEATURES, type EmergencyFeature, type Flag, isLowCondition } from '@evenfall/clinical';
+import {
+  alertsBeside,
+  EMERGENCY_FEATURES,
+  type EmergencyFeature,
+  type Flag,
+  isLowCondition,
+  type RepeatAtOnce,
+} from '@evenfall/clinical';
 import { askedText } from '@evenfall/words';
 import { useId } from 'react';
 import { useBook } from '../app/book.js';
@@ -14,13 +21,15 @@ type StandingProps = { readonly standing: RoundStanding };
 type ActNowProps = StandingProps & {
   /** What the reading on the page asks for besides, at once: it stands in the same box, after what is said of a low pressure. */
   readonly also?: readonly Flag[];
+  /** The repeat of a low pressure that is in the round already; absent or null for none. */
+  readonly repeat?: RepeatAtOnce | null;
 };
 
 /** What somebody must act on now. It stays until it is signed, and then until it is closed in the chart. */
-export function ActNowPanel({ standing, also = [] }: ActNowProps) {
+export function ActNowPanel({ standing, also = [], repeat = null }: ActNowProps) {
   const { words } = useApp();
   const isClass = useBook().book === 'class';
-  const alerts = standing.content.value?.actNow ?? [];
+  const alerts = alertsBeside(standing.content.value?.actNow ?? [], repeat);
   const isUnwellSaid = alerts.some(({ condition }) => condition === 'unwell-upright');
   if (alerts.length === 0)
     return also.length === 0 ? null : (

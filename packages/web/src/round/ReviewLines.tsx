@@ -58,17 +58,23 @@ export function BegunLine({ round }: { readonly round: Round }) {
 /** How the person looks comes before any number: unwell asks for a repeat at once. */
 export function UnwellTick({ round }: { readonly round: Round }) {
   const { words } = useApp();
+  const isUnwell = round.draft.unwell === true;
   return (
-    <label className="tick">
-      <input
-        type="checkbox"
-        checked={round.draft.unwell === true}
-        onChange={(event) => {
-          const unwell = event.target.checked ? true : null;
-          round.change((draft) => ({ ...draft, unwell }));
-        }}
-      />
-      <span>{words.sentence('result.unwell')}</span>
-    </label>
+    <div>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={isUnwell}
+          onChange={(event) => {
+            const unwell = event.target.checked ? true : null;
+            round.change((draft) => ({ ...draft, unwell }));
+          }}
+        />
+        <span>{words.sentence('result.unwell')}</span>
+      </label>
+      {isUnwell && round.draft.wanted.includes('lying-and-standing') ? (
+        <p className="small">{words.sentence('postures.notUpUnwell')}</p>
+      ) : null}
+    </div>
   );
 }

@@ -34,17 +34,34 @@ type ReviewProps = { readonly round: Round; readonly person: string };
 /** Every value of the round with its evidence, what is missing, and the signature. */
 export function ReviewPanel({ round, person }: ReviewProps) {
   const { program } = useApp();
-  const standing = standingOf(round.draft, { ...round, program });
+  const { draft } = round;
+  const standing = standingOf(draft, { ...round, program });
   const { step, why } = standing.next;
+  // What is still asked for stands before any figure: the key that signs is in sight from the first.
+  const said = step === 'review' ? [] : why;
   const signing = useSigning({ round, person, standing });
+  const notes = notesOf(draft, { ...round, program });
   useReturnedTo();
   return (
     <>
       <div className="review">
         <div className="review-first">
-          <ActNowPanel standing={standing} />
+          <ActNowPanel standing={standing} repeat={notes.repeat} />
           <AskPanel round={round} standing={standing} />
           <UnkeptLine round={round} person={person} />
+        </div>
+        <div className="review-comes-to">
+          {said.length === 0 ? null : <Flags flags={said} />}
+          {standing.content.value === null ? null : (
+            <ResultBlock
+              value={standing.content.value}
+              notes={notes}
+              isLandmark
+              said={said}
+              readAt={draft.pressure.values.at(-1)?.measuredAt.at ?? null}
+            />
+          )}
+          <UnwellTick round={round} />
         </div>
         <div className="review-taken">
           <BegunLine round={round} />
@@ -55,16 +72,7 @@ export function ReviewPanel({ round, person }: ReviewProps) {
           <PressureReview round={round} person={person} />
           <OtherSigns round={round} person={person} />
         </div>
-        <div className="review-comes-to">
-          {standing.content.value === null ? null : (
-            <ResultBlock
-              value={standing.content.value}
-              notes={notesOf(round.draft, { ...round, program })}
-              isLandmark
-            />
-          )}
-          <UnwellTick round={round} />
-          {step === 'review' ? null : <Flags flags={why} />}
+        <div className="review-sign">
           <SignForm signing={signing} />
         </div>
         <SignBar signing={signing} standing={standing} person={person} />

@@ -1,4 +1,4 @@
-import { type CountOf, isLowCondition, recheckFlag } from '@evenfall/clinical';
+import { type CountOf, isLowCondition, type Recheck, rechecksBeside } from '@evenfall/clinical';
 import { pressureWritten, type RoundValueKept } from '@evenfall/record';
 import { readingTexts } from '@evenfall/words';
 import type { ReactNode } from 'react';
@@ -8,6 +8,7 @@ import { signText } from '../app/signText.js';
 import { Flags } from '../parts/Flags.js';
 import { faceFlags } from '../parts/faceFlags.js';
 import { rateText } from '../parts/ValueFigures.js';
+import { notesOf } from '../pressure/notesOf.js';
 import { placeText } from '../pressure/placeText.js';
 import { measureText } from '../signs/measureText.js';
 import { shownContent } from './content.js';
@@ -34,7 +35,8 @@ export function SoFar({ round, leftOut, shown = null }: SoFarProps) {
   const { words, program } = useApp();
   const rechecks = leftOut.includes('pressure')
     ? []
-    : rechecksBeside(standingOf(round.draft, { ...round, program }).content.value, shown !== null);
+    : rechecksHere(standingOf(round.draft, { ...round, program }).content.value, shown !== null);
+  const { repeat } = notesOf(round.draft, { ...round, program });
   if (rechecks.length === 0 && !isAnythingSaid(round, leftOut, shown)) return null;
   const lines = [
     ...SIGNS_IN_ORDER.filter((sign) => !leftOut.includes(sign)).map((sign) => (
@@ -50,7 +52,7 @@ export function SoFar({ round, leftOut, shown = null }: SoFarProps) {
         {lines}
         {rechecks.length === 0 ? null : (
           <Line name={words.sentence('result.rechecks')}>
-            <Flags flags={rechecks.map((one) => recheckFlag(one as never))} />
+            <Flags flags={rechecksBeside(rechecks as readonly Recheck[], repeat)} />
           </Line>
         )}
       </dl>
@@ -59,7 +61,7 @@ export function SoFar({ round, leftOut, shown = null }: SoFarProps) {
 }
 
 /** What is to be looked at again; not what the alert of a low pressure says already on the page of a reading. */
-function rechecksBeside(value: RoundValueKept | null, isBesideAlert: boolean): RoundValueKept['rechecks'] {
+function rechecksHere(value: RoundValueKept | null, isBesideAlert: boolean): RoundValueKept['rechecks'] {
   const isSaid = isBesideAlert && value?.actNow.some(({ condition }) => isLowCondition(condition)) === true;
   return (value?.rechecks ?? []).filter(({ code }) => !(isSaid && code === 'recheck-at-once'));
 }

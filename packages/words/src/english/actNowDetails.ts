@@ -36,9 +36,9 @@ export const actNowDetails = {
   'child-high-with-feature': (f, say) =>
     `${pressure(f, say)} in a child, together with what was found in asking, needs care at once: ${CALL}.`,
   'child-hypotension': (f, say) =>
-    `A systolic of ${say.beside(f.value('systolic'), f.value('lowSystolic'))} is under the low limit for this child (${say.limit(f.value('lowSystolic'))})${unwell(f)}: ${LOOK}, repeat by hand at once, and ${CALL}.`,
+    `A systolic of ${say.beside(f.value('systolic'), f.value('lowSystolic'))} is under the low limit for this child (${say.limit(f.value('lowSystolic'))})${unwell(f)}: ${LOOK}, ${again(f, say)}, and ${CALL}.`,
   'very-low-pressure': (f, say) =>
-    `A systolic of ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} is very low (${say.limit(f.value('veryLowSystolic'))} or under)${unwell(f)}: ${LOOK}, repeat by hand at once, and call by your local protocol.`,
+    `A systolic of ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} is very low (${say.limit(f.value('veryLowSystolic'))} or under)${unwell(f)}: ${LOOK}, ${again(f, say)}, and call by your local protocol.`,
   'unwell-upright': (f, say) =>
     `The person felt dizzy, faint or unwell on their feet, at ${onFeet(f, say)}: lay the person down and stay, chart what was felt, and report it by your local protocol; for a faint, chest pain or whoever does not come round, ${CALL}.`,
   'early-warning-total-high': (f, say) =>
@@ -86,6 +86,18 @@ function onFeet(f: Figures, say: Say): string {
 /** That somebody felt unwell on their feet, where a reading there says so. */
 function unwell(f: Figures): string {
   return f.has('unwellUpright') ? ', and the person felt unwell on their feet' : '';
+}
+
+/** The repeat by hand: asked for, or what it read where it is in the round. */
+function again(f: Figures, say: Say): string {
+  return f.has('againSystolic')
+    ? `stay with them (it was repeated: ${repeated(f, say)})`
+    : 'repeat by hand at once';
+}
+
+/** The systolic that asked for a repeat, and that of the repeat. */
+export function repeated(f: Figures, say: Say): string {
+  return `${say.number(f.value('firstSystolic'))}, then ${say.number(f.value('againSystolic'))}`;
 }
 
 /** The total, or what there is of it at least. */

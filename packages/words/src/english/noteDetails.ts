@@ -1,11 +1,13 @@
 import type { Figures } from '../figures.js';
 import type { Say } from '../say.js';
+import { repeated } from './actNowDetails.js';
 import type { Detail } from './detail.js';
+import { minutes } from './readingsDetails.js';
 import { at, fallen } from './standingAtOnce.js';
 
 /**
  * A sentence for each code that is said beside the result of a round.
- * Source of the advice: bedside handbook 3.2, 3.3, 3.10, 3.12 and 3.14, worded anew.
+ * Source of the advice: bedside handbook 3.2, 3.3, 3.10, 3.12 and 3.14 to 3.16, worded anew.
  */
 export const noteDetails = {
   'arms-unlike-methods': () =>
@@ -24,6 +26,12 @@ export const noteDetails = {
     `Nothing was measured at ${say.limit(f.value('minutes'))} minutes on the feet, so whether the pressure fell, or stayed low, until then is not known.`,
   'fall-lasts': (f, say) =>
     `The fall on standing lasts: ${at(f, say)} the pressure was still down${fallen(f, say)}. Let the person lie down if unsteady, chart it and report it.`,
+  'diastolic-of-muffling': () =>
+    'Sounds were heard down to zero, so the diastolic here is where they muffled, and the category is as doubtful as it is: press more lightly and repeat.',
+  'recheck-repeated-at-once': (f, say) =>
+    `The person is unwell, or the pressure very low, and it was repeated at once (${repeated(f, say)}): stay with the person, call by your local protocol, and take it again as it says.`,
+  'recheck-abnormal-again': (f, say) =>
+    `High by its category, and it was repeated: let the person rest and take it again after ${minutes(f, say, 'fromSeconds')}, within ${minutes(f, say, 'withinSeconds')} (common practice; your local protocol wins).`,
 } as const satisfies Record<string, Detail>;
 
 /** What a cuff is expected to add, of each arm where it is known. */

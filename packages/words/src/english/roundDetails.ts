@@ -6,6 +6,8 @@ export const roundDetails = {
     `The rate taken so far asks for a longer one: count ${say.short(f.value('nextWindowSeconds'))} s.`,
   'first-time-both-arms': () =>
     'This is the first pressure of this person here: take the other arm too, to know which one reads higher.',
+  'both-arms-ahead': () =>
+    'This is the first pressure of this person here: both arms are taken, one after the other. Keep the cuff at hand.',
   'asked-for': () => 'You asked for it in this round.',
   'third-minute-not-measured': (f, say) =>
     `Nothing was measured at ${say.limit(f.value('minutes'))} minutes, so a fall is not excluded: that takes a reading then, if the person can stand.`,

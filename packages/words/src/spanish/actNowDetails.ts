@@ -33,9 +33,9 @@ export const actNowDetails: Reworded<typeof english> = {
   'child-high-with-feature': (f, say) =>
     `${pressure(f, say)} en la infancia, junto con lo hallado al preguntar, necesita atención inmediata: ${CALL}.`,
   'child-hypotension': (f, say) =>
-    `Una sistólica de ${say.beside(f.value('systolic'), f.value('lowSystolic'))} está por debajo del límite bajo para esta edad (${say.limit(f.value('lowSystolic'))})${unwell(f)}: ${LOOK}, repita a mano enseguida y ${CALL}.`,
+    `Una sistólica de ${say.beside(f.value('systolic'), f.value('lowSystolic'))} está por debajo del límite bajo para esta edad (${say.limit(f.value('lowSystolic'))})${unwell(f)}: ${LOOK}, ${again(f, say)} y ${CALL}.`,
   'very-low-pressure': (f, say) =>
-    `Una sistólica de ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} es muy baja (${say.limit(f.value('veryLowSystolic'))} o menos)${unwell(f)}: ${LOOK}, repita a mano enseguida y avise según su protocolo local.`,
+    `Una sistólica de ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} es muy baja (${say.limit(f.value('veryLowSystolic'))} o menos)${unwell(f)}: ${LOOK}, ${again(f, say)} y avise según su protocolo local.`,
   'unwell-upright': (f, say) =>
     `La persona notó mareo, desvanecimiento o malestar de pie, con ${onFeet(f, say)}: acuéstela y quédese con ella, registre lo que notó y comuníquelo según su protocolo local; si hay un desmayo, dolor en el pecho o no se recupera, ${CALL}.`,
   'early-warning-total-high': (f, say) =>
@@ -83,6 +83,18 @@ function onFeet(f: Figures, say: Say): string {
 /** That somebody felt unwell on their feet, where a reading there says so. */
 function unwell(f: Figures): string {
   return f.has('unwellUpright') ? ', y la persona se encontró mal de pie' : '';
+}
+
+/** The repeat by hand: asked for, or what it read where it is in the round. */
+function again(f: Figures, say: Say): string {
+  return f.has('againSystolic')
+    ? `quédese con ella (se repitió: ${repeated(f, say)})`
+    : 'repita a mano enseguida';
+}
+
+/** As in `english/actNowDetails`. */
+export function repeated(f: Figures, say: Say): string {
+  return `${say.number(f.value('firstSystolic'))}, luego ${say.number(f.value('againSystolic'))}`;
 }
 
 /** The total, or what there is of it at least. */

@@ -2,6 +2,8 @@ import type { noteDetails as english } from '../english/noteDetails.js';
 import type { Figures } from '../figures.js';
 import type { Reworded } from '../reworded.js';
 import type { Say } from '../say.js';
+import { repeated } from './actNowDetails.js';
+import { minutes } from './readingsDetails.js';
 import { at, fallen, REST } from './standingAtOnce.js';
 
 /** As in `english/noteDetails`. */
@@ -22,6 +24,12 @@ export const noteDetails: Reworded<typeof english> = {
     `No se midió nada a los ${say.limit(f.value('minutes'))} minutos de pie, así que no se sabe si la presión bajó, o siguió baja, hasta entonces.`,
   'fall-lasts': (f, say) =>
     `La bajada al ponerse de pie persiste: ${at(f, say)} la presión seguía más baja${f.has('systolicFall') || f.has('diastolicFall') ? `,${fallen(f, say)}` : ''}; ${REST}`,
+  'diastolic-of-muffling': () =>
+    'Se oyeron ruidos hasta cero, así que la diastólica es aquí donde se amortiguaron, y la categoría es tan dudosa como ella: presione menos y repita.',
+  'recheck-repeated-at-once': (f, say) =>
+    `La persona se encuentra mal, o la presión es muy baja, y se repitió enseguida (${repeated(f, say)}): quédese con la persona, avise según su protocolo local y vuelva a tomarla como este diga.`,
+  'recheck-abnormal-again': (f, say) =>
+    `Alta según su categoría, y se repitió: deje reposar a la persona y vuelva a tomarla después de ${minutes(f, say, 'fromSeconds')}, antes de ${minutes(f, say, 'withinSeconds')} (práctica común; prevalece su protocolo local).`,
 };
 
 /** What a cuff is expected to add, of each arm where it is known. */

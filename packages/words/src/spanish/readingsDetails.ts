@@ -81,6 +81,6 @@ function difference(f: Figures, say: Say): string {
   return say.beside(Math.abs(f.value('systolicMmHg')), f.value('limitMmHg'));
 }
 
-function minutes(f: Figures, say: Say, key: string): string {
+export function minutes(f: Figures, say: Say, key: string): string {
   return say.counted(f.value(key) / 60, { one: 'minuto', other: 'minutos' });
 }

@@ -7,6 +7,8 @@ export const roundDetails: Reworded<typeof english> = {
     `La frecuencia tomada hasta ahora pide un recuento más largo: cuente ${say.short(f.value('nextWindowSeconds'))} s.`,
   'first-time-both-arms': () =>
     'Es la primera presión de esta persona aquí: tome también el otro brazo, para saber cuál da más.',
+  'both-arms-ahead': () =>
+    'Es la primera presión de esta persona aquí: se toman los dos brazos, uno tras otro. Tenga el manguito a mano.',
   'asked-for': () => 'Usted lo pidió en esta ronda.',
   'third-minute-not-measured': (f, say) =>
     `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: para eso hace falta una lectura entonces, si la persona puede estar de pie.`,

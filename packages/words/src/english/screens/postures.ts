@@ -29,5 +29,6 @@ export const postures = {
   missed: (f: Minutes, say: Say) => `The reading at ${say.limit(f.minutes)} min was missed.`,
   missedNow: (f: Minutes, say: Say) =>
     `The reading at ${say.limit(f.minutes)} min was missed: take one now, if the person can stand. It keeps its own minutes.`,
+  notUpUnwell: 'Unwell: nothing on their feet is asked for. Leave the standing readings and report it.',
   toLieDown: 'They are to lie down: nothing on their feet is asked for any more.',
 } as const;

@@ -35,6 +35,8 @@ export const result = {
   arms: 'The two arms',
   standing: 'Lying and standing',
   rechecks: 'To look at again',
+  dueFrom: (f: { from: string }) => `from ${f.from}`,
+  dueFromBy: (f: { from: string; by: string }) => `from ${f.from}, by ${f.by}`,
   unwell: 'The person looks or feels unwell',
   wanted: 'Also taken in this round',
   wantPain: 'Other signs',

@@ -27,5 +27,6 @@ export const postures: Reworded<typeof english> = {
   missed: (f, say) => `No se tomó la lectura a ${say.limit(f.minutes)} min.`,
   missedNow: (f, say) =>
     `No se tomó la lectura a ${say.limit(f.minutes)} min: tome una ahora, si la persona puede estar de pie. Guarda sus propios minutos.`,
+  notUpUnwell: 'Se encuentra mal: no se pide nada de pie. Deje las lecturas de pie y avise.',
   toLieDown: 'Tiene que acostarse: no se pide nada más de pie.',
 };

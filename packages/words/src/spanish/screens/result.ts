@@ -33,6 +33,8 @@ export const result: Reworded<typeof english> = {
   arms: 'Los dos brazos',
   standing: 'En decúbito y de pie',
   rechecks: 'Para mirar de nuevo',
+  dueFrom: (f) => `desde las ${f.from}`,
+  dueFromBy: (f) => `desde las ${f.from}, antes de las ${f.by}`,
   unwell: 'La persona tiene mal aspecto o se encuentra mal',
   wanted: 'También se toma en esta ronda',
   wantPain: 'Otros signos',

@@ -1,0 +1,69 @@
+import type { Flag } from '../contract/flag.js';
+import type { Recheck, RecheckCode } from './recheckAfter.js';
+import { recheckFlag } from './recheckFlag.js';
+import type { RoundReading } from './roundReading.js';
+import { isLowCondition } from './worstAlerts.js';
+
+/** The systolics of a reading that nobody was to wait after, and of the one that repeated it; mmHg. */
+export type RepeatAtOnce = { readonly firstSystolic: number; readonly againSystolic: number };
+
+type HastyReading = Pick<RoundReading, 'side' | 'site' | 'posture' | 'systolic'> & {
+  /** Very low or unwell: the next is asked for without a wait. Absent is no. */
+  readonly isNextAtOnce?: boolean;
+};
+
+/**
+ * The repeat of the last reading that was very low, or of somebody unwell; null where there was none such, or nothing repeats
+ * it yet: what came after it, whatever it read, or itself, where it repeats one at its place. One on the feet is repeated off them.
+ *
+ * @param readings of one round, in the order in which they were taken
+ *
+ * Source: bedside handbook 3.15 (at once, by hand). That it is one repeat, at its place: common practice, no source.
+ */
+export function repeatAtOnce(readings: readonly HastyReading[]): RepeatAtOnce | null {
+  const at = readings.findLastIndex(({ isNextAtOnce }) => isNextAtOnce === true);
+  const [before, last, after] = [readings[at - 1], readings[at], readings[at + 1]];
+  if (last === undefined) return null;
+  if (after !== undefined) return { firstSystolic: last.systolic, againSystolic: after.systolic };
+  const isOfPlace = before?.isNextAtOnce === true && isOnePlace(before, last) && last.posture !== 'stand';
+  return isOfPlace ? { firstSystolic: before.systolic, againSystolic: last.systolic } : null;
+}
+
+function isOnePlace(one: HastyReading, other: HastyReading): boolean {
+  return one.side === other.side && one.site === other.site && one.posture === other.posture;
+}
+
+/**
+ * The alerts of a round as they are said beside its readings: one of a low pressure no longer asks for a repeat that is in the
+ * round. No kept value changes: this is how it is read out.
+ */
+export function alertsBeside<Alert extends { readonly condition: string; readonly figures: Flag['figures'] }>(
+  alerts: readonly Alert[],
+  repeat: RepeatAtOnce | null,
+): readonly Alert[] {
+  if (repeat === null) return alerts;
+  return alerts.map((alert) =>
+    isLowCondition(alert.condition) ? { ...alert, figures: { ...alert.figures, ...repeat } } : alert,
+  );
+}
+
+/** What is to be looked at again where the repeat that it speaks of was made in the round. */
+export type RecheckBesideCode = RecheckCode | 'recheck-repeated-at-once' | 'recheck-abnormal-again';
+
+/**
+ * The repeats that are due as they are said beside a round: what was repeated in it, and is as it was, is not asked for as if it
+ * had not been. No kept value changes: this is how it is read out.
+ */
+export function rechecksBeside(
+  rechecks: readonly Recheck[],
+  repeat: RepeatAtOnce | null,
+): readonly Flag<RecheckBesideCode>[] {
+  const isSoonOver = !rechecks.some(({ code }) => code === 'recheck-abnormal-soon');
+  return rechecks.map((one) => {
+    const { code, figures } = recheckFlag(one);
+    if (code === 'recheck-at-once' && repeat !== null)
+      return { code: 'recheck-repeated-at-once', figures: { ...figures, ...repeat } };
+    if (code === 'recheck-abnormal-later' && isSoonOver) return { code: 'recheck-abnormal-again', figures };
+    return { code, figures };
+  });
+}

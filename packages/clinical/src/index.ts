@@ -170,6 +170,8 @@ export { gaugeStanding } from './equipment/gaugeStanding.js';
 export { parseGaugeLog } from './equipment/parseGaugeLog.js';
 export type { EquipmentRules } from './equipment/rules.js';
 export { COMPARISONS, FIGURES, TABLES } from './figures.js';
+export type { ActFirstGroup, AlertedRow } from './outOfOffice/actFirstGroups.js';
+export { actFirstGroups } from './outOfOffice/actFirstGroups.js';
 export type { ActFirstIn } from './outOfOffice/actFirstOf.js';
 export { actFirstIn, upright } from './outOfOffice/actFirstOf.js';
 export type { AmbulatoryCircumstances } from './outOfOffice/ambulatoryCircumstances.js';

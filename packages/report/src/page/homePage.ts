@@ -65,6 +65,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
     ruleSet: ruleSetText('home', input.ruleSet, words),
     quality: [quality],
     isValid: result.valid,
+    isRefusedSaid: true,
     why: result.why,
     leftOut: result.dropped,
     blocks,

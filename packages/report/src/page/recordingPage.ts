@@ -55,6 +55,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
       say('report.awakeAsleep', { day: counts.day, night: counts.night, gap: result.longestGapHours }),
     ],
     isValid: result.valid,
+    isRefusedSaid: false,
     why: result.why,
     leftOut: result.edited,
     blocks: [

@@ -42,6 +42,8 @@ export type SeriesPageParts = {
   /** How many there are and can be used, in sentences. */
   readonly quality: readonly string[];
   readonly isValid: boolean;
+  /** Whether `quality` says how many rows were refused: then that is not said again. */
+  readonly isRefusedSaid: boolean;
   readonly why: readonly Flag[];
   readonly leftOut: readonly (Flag & { readonly index: number })[];
   readonly blocks: readonly Block[];
@@ -66,7 +68,7 @@ export function seriesPage(input: SeriesPageInput, parts: SeriesPageParts, words
       heading: say('report.quality'),
       lines: [
         [...parts.quality, say(parts.isValid ? 'report.enough' : 'report.notEnough')].join(' '),
-        ...leftOutLines(leftOut, refused, words),
+        ...leftOutLines(leftOut, parts.isRefusedSaid ? [] : refused, words),
         ...parts.why.map(words.detail),
       ],
     },

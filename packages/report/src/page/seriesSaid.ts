@@ -1,4 +1,5 @@
 import {
+  type ActFirstGroup,
   assumptionsOf,
   type ChanceOver,
   chancesOver,
@@ -12,28 +13,33 @@ import {
   type VisitsMean,
   withOfficeVisits,
 } from '@evenfall/clinical';
-import type { Words } from '@evenfall/words';
-import { timeOfReading } from '../figure/times.js';
+import { publishedSource, type Words } from '@evenfall/words';
+import { pressureText, timeOfReading } from '../figure/times.js';
 import type { RefusedRow, ReportHeader, RuleSet } from './reportPage.js';
 import type { SeriesPageInput } from './seriesPage.js';
 import { targetText } from './targetText.js';
 
 /** A reading to act on whatever the mean: one of the series, or a row that could not be read. */
 export type FirstRow = {
-  readonly flag: Flag;
   readonly systolic: number | null;
   readonly diastolic: number | null;
+  readonly pulse: number | null;
   readonly reading: SeriesReading | null;
   readonly line: number | null;
 };
+
+/** What the protocol asks to be done at once, with where its limit comes from. */
+export type AlertSaid = Flag & { readonly source: string; readonly confirmLocally: boolean };
 
 /** What a page says of a series besides its numbers, from a file or from the record. */
 export type SeriesSaid = {
   readonly header: ReportHeader;
   readonly ruleSet: RuleSet | null;
-  /** What the protocol asks to be done at once, in sentences. */
-  readonly alerts: readonly string[];
-  readonly first: readonly FirstRow[];
+  /** What is said of all of it before anything else, in sentences. */
+  readonly before: readonly string[];
+  /** What is to be acted on, each reading once with all that is said of it; then the answer about danger signs, where one was given. */
+  readonly first: readonly ActFirstGroup<FirstRow, AlertSaid>[];
+  readonly asked: string | null;
   readonly refused: readonly RefusedRow[];
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
@@ -77,7 +83,11 @@ export function saidOnPage(said: SeriesSaid, words: Words): Omit<SeriesPageInput
       target === null
         ? []
         : [words.sentence('report.line', { label: words.sentence('series.target'), text: target })],
-    actFirst: [...said.alerts, ...actFirstLines(said.first, about, words)],
+    actFirst: [
+      ...said.before,
+      ...said.first.map((group) => actFirstLine(group, about, words)),
+      ...(said.asked === null ? [] : [said.asked]),
+    ],
     office: [...(office?.was ?? []), ...officeLines],
     chances: chancesOn(said, words),
   };
@@ -118,29 +128,41 @@ function chancesOn({ usual }: SeriesSaid, words: Words): SeriesPageInput['chance
   };
 }
 
-/** Each kind of danger once, with its readings and when they were; a row that could not be read by its line. */
-function actFirstLines(
-  first: readonly FirstRow[],
+/** Readings to act on and when they were, a row that could not be read by its line, and all that is said of them. */
+function actFirstLine(
+  { rows, flags }: ActFirstGroup<FirstRow, AlertSaid>,
   about: ReadonlySet<number> | undefined,
   words: Words,
-): string[] {
-  const codes = [...new Set(first.map(({ flag }) => flag.code))];
-  return codes.map((code) => {
-    const ofCode = first.filter(({ flag }) => flag.code === code) as [FirstRow];
-    const pressures = ofCode.slice(0, MOST_NAMED).map(({ reading, line, systolic, diastolic }) => {
-      const when =
-        reading === null
-          ? words.sentence('report.atLine', { line: line ?? 0 })
-          : timeOfReading(reading, about, words, true);
-      return `${systolic ?? '-'}/${diastolic ?? '-'} (${when})`;
-    });
-    const more = ofCode.length - pressures.length;
-    const said = [
-      ...pressures,
-      ...(more > 0 ? [words.sentence('report.andMore', { readings: more })] : []),
-    ].join(', ');
-    return words.sentence('report.actOn', { pressures: said, detail: words.detail(ofCode[0].flag) });
+): string {
+  const isOfPulse = flags.some(({ figures }) => figures.pulsePerMinute !== undefined);
+  const named = rows.slice(0, MOST_NAMED).map(({ reading, line, systolic, diastolic, pulse }) => {
+    const when =
+      reading === null
+        ? words.sentence('report.atLine', { line: line ?? 0 })
+        : timeOfReading(reading, about, words, true);
+    const beside = isOfPulse && pulse !== null ? `, ${words.sentence('away.pulseIs', { pulse })}` : '';
+    return `${pressureText(systolic, diastolic, words)}${beside} (${when})`;
   });
+  const more = rows.length - named.length;
+  const pressures = [
+    ...named,
+    ...(more > 0 ? [words.sentence('report.andMore', { readings: more })] : []),
+  ].join(', ');
+  const detail = flags.map((flag) => saidWithSource(flag, words)).join(' ');
+  return rows.length === 0 ? detail : words.sentence('report.actOn', { pressures, detail });
+}
+
+/** What is said of an alert, where its limit comes from and that a place may have another, as the screen says it. */
+function saidWithSource(flag: AlertSaid | Flag, words: Words): string {
+  if (!('source' in flag)) return words.detail(flag);
+  const parts = [
+    publishedSource(flag.source),
+    flag.confirmLocally ? words.sentence('cautions.confirmLocally') : null,
+  ];
+  return [
+    words.detail(flag),
+    ...parts.flatMap((one) => (one === null ? [] : [one.replace(/\.?$/, '.')])),
+  ].join(' ');
 }
 
 /** How many readings of one danger a page names; the list has them all. */

@@ -1,4 +1,11 @@
-import { actFirstIn, completedYears, isChild, marksBeside } from '@evenfall/clinical';
+import {
+  actFirstGroups,
+  actFirstIn,
+  completedYears,
+  isChild,
+  marksBeside,
+  upright,
+} from '@evenfall/clinical';
 import {
   type Agent,
   answeredHome,
@@ -72,14 +79,15 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
   const { facts, refused, computedBy } = content;
   const { readings, office, beside, usual } = answered;
   const rows = [
-    ...readings.map((reading) => ({ ...pressureOf(reading), reading, line: null })),
-    ...refused.map((row) => ({ ...pressureOf(row), reading: null, line: row.line })),
-  ];
-  const first = actFirstIn<(typeof rows)[number]>(
+    ...readings.map((reading) => ({ ...pressureOf(reading), pulse: reading.pulse, reading, line: null })),
+    ...refused.map((row) => ({ ...pressureOf(row), pulse: null, reading: null, line: row.line })),
+  ].map(upright);
+  const found = actFirstIn<(typeof rows)[number]>(
     rows,
     facts.isPregnant === true,
     isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths)),
   );
+  const alerts = series.alerts.map((alert) => ({ ...alert, code: alert.condition }));
   const none = officeNoneText(about.officeLeft, words);
   const marks = answered.of === 'home' ? null : marksBeside(readings, answered.dayNight);
   const isTyped = content.readings.length > 0 && content.readings.every(({ how }) => how === 'typed');
@@ -88,13 +96,12 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     header: headerOf(content, about, words),
     ruleSet:
       computedBy.preset === null ? null : { id: computedBy.preset, version: computedBy.presetVersion ?? '' },
-    alerts: [
+    before: [
       ...(series.isInError ? [words.sentence('away.inError')] : []),
       ...(series.isPreliminary ? [words.sentence('away.preliminary')] : []),
-      ...series.alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })),
-      ...(content.features === null ? [] : [askedText(content.features, words)]),
     ],
-    first: first.map(({ row, flag }) => ({ ...row, flag })),
+    first: actFirstGroups(rows, found, alerts),
+    asked: content.features === null ? null : askedText(content.features, words),
     refused: refused.map(({ line, got }) => ({
       line,
       why: `${words.sentence('away.asItStood')}: “${got ?? ''}”`,

@@ -146,6 +146,23 @@ describe('a series as a PDF', () => {
     expect(readPdf((await asked(known)).bytes).pages[0]).not.toContain('for the pressure then');
   });
 
+  // Limits: bedside handbook 3.16 (180 or 120) and 5.2 (pulse 131 or more).
+  test('says what is to be acted on once, each reading with all of it, with the source and that it is confirmed locally', async () => {
+    const [first, ...others] = H1.map(kept);
+    const readings = [
+      { ...(first as SeriesReadingKept), systolic: 196, diastolic: 122, pulse: 147 },
+      ...others,
+    ];
+    const page = readPdf((await asked(await signed({ home: 'ish-2020' }, H1, { readings }), '?locale=en-GB')).bytes).pages[0] ?? ''; // biome-ignore format: one thought
+    const text = page.replace(/\s+/g, ' ');
+    expect(text.match(/196\/122, pulse 147 \(3 Mar \d\d:\d\d\): /g)).toHaveLength(1);
+    expect(text.match(/can be an emergency|is severe/g)).toHaveLength(1);
+    expect(text).toMatch(/A pulse of 147 .* count again\. Royal College of Physicians 2017/);
+    expect(text).toContain('NICE NG136. Confirm with your local protocol.');
+    // The row that could not be read is counted once.
+    expect(text.match(/could not be read/g)).toHaveLength(1);
+  });
+
   // Out-of-office handbook 18: hand-typed readings are marked; 2: who writes readings by hand alters or leaves out some.
   test('says which readings were typed from paper: that all were once, else each in the list', async () => {
     const typed = (is: (place: number) => boolean) =>

@@ -209,10 +209,7 @@ function ComesTo({
         ) : (
           <>
             <ShortResult content={content} rules={inForce} />
-            {read.refused.length === 0 ? null : (
-              <p>{words.sentence('away.rowsNotIn', { rows: read.refused.length })}</p>
-            )}
-            <LeftOut content={content} />
+            <LeftOut content={content} isRefusedSaid />
             <ul className="flags">
               {read.flags.map((flag) => (
                 <li key={flag.code}>{flagText(flag, words)}</li>

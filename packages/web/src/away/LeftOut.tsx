@@ -4,10 +4,12 @@ import { readingTime } from './readingText.js';
 
 type LeftOutProps = {
   readonly content: Pick<SeriesContent, 'readings' | 'refused'> & { readonly value: SeriesValueKept };
+  /** Whether it is said elsewhere on the page how many rows were refused. */
+  readonly isRefusedSaid?: boolean;
 };
 
 /** What is not in the mean, by reason, with the readings it holds for; and the rows that were refused. */
-export function LeftOut({ content: { readings, refused, value } }: LeftOutProps) {
+export function LeftOut({ content: { readings, refused, value }, isRefusedSaid = false }: LeftOutProps) {
   const { words } = useApp();
   const { dropped } = value;
   const all = dropped.length + refused.length;
@@ -37,7 +39,11 @@ export function LeftOut({ content: { readings, refused, value } }: LeftOutProps)
           );
         })}
         {refused.length === 0 ? null : (
-          <li>{words.sentence('away.refusedRows', { rows: refused.length })}</li>
+          <li>
+            {isRefusedSaid
+              ? words.sentence('away.refusedSaid')
+              : words.sentence('away.refusedRows', { rows: refused.length })}
+          </li>
         )}
       </ul>
     </>

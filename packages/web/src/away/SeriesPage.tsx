@@ -179,7 +179,7 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
           {irregular === 0 ? null : (
             <p className="notice">{words.sentence('series.irregularReadings', { readings: irregular })}</p>
           )}
-          <LeftOut content={shown} />
+          <LeftOut content={shown} isRefusedSaid={content.of === 'ambulatory'} />
         </section>
       )}
     </>

@@ -1,4 +1,4 @@
-import { protocolVersion } from '@evenfall/clinical';
+import { actFirstGroups, protocolVersion } from '@evenfall/clinical';
 import {
   homeFigure,
   homePage,
@@ -58,6 +58,16 @@ function saidOf(
 ): SeriesSaid {
   const { words } = context;
   const far = officeFar(tooFar, words);
+  const dangerous = new Map(
+    first.map(({ row: line, systolic, diastolic }) => {
+      const reading = read.readings.find(({ index }) => read.lines[index - 1] === line) ?? null;
+      return [line, { line, systolic, diastolic, pulse: reading?.pulse ?? null, reading }];
+    }),
+  );
+  const found = first.flatMap(({ row: line, flag }) => {
+    const row = dangerous.get(line);
+    return row === undefined ? [] : [{ row, flag }];
+  });
   const left =
     far === null
       ? []
@@ -65,12 +75,9 @@ function saidOf(
   return {
     header: headerOf(read, sheets, context),
     ruleSet: { id: rules, version: protocolVersion(protocol) },
-    alerts: [],
-    first: first.map(({ row: line, ...one }) => ({
-      ...one,
-      line,
-      reading: read.readings.find(({ index }) => read.lines[index - 1] === line) ?? null,
-    })),
+    before: [],
+    first: actFirstGroups([...dangerous.values()], found, []),
+    asked: null,
     refused: refusedRows(read, words).map(({ row, detail }) => ({ line: row, why: detail })),
     beside: besideOf(read, words),
     settled: readFlags(read, words).map(({ detail }) => detail),

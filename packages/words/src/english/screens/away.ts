@@ -198,10 +198,9 @@ export const away = {
     `${say.counted(f.readings, READINGS)}: ${f.parts.join('; ')}${f.readings > f.parts.length ? ' …' : ''}`,
   refusedRows: (f: { rows: number }, say: Say) =>
     `${say.counted(f.rows, ROWS)} could not be read, and ${say.form(f.rows, { one: 'is', other: 'are' })} kept as ${say.form(f.rows, { one: 'it stood', other: 'they stood' })}.`,
+  refusedSaid: 'The rows that could not be read, kept as they stood.',
   meanOf: (f: { used: number; readings: number }, say: Say) =>
     `mmHg, the mean of ${say.short(f.used)} of ${say.counted(f.readings, READINGS)}`,
-  rowsNotIn: (f: { rows: number }, say: Say) =>
-    `${say.counted(f.rows, { one: 'row is', other: 'rows are' })} not among them until ${say.form(f.rows, { one: 'it is', other: 'they are' })} put right; what is signed keeps ${say.form(f.rows, { one: 'it', other: 'them' })} as refused.`,
   wholeMeanOf: (f: { used: number; readings: number }, say: Say) =>
     `mmHg, the mean of ${say.short(f.used)} of ${say.counted(f.readings, READINGS)} over 24 hours`,
   pulseIs: (f: { pulse: number }, say: Say) => `pulse ${say.number(f.pulse)}`,

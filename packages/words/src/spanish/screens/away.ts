@@ -184,9 +184,8 @@ export const away: Reworded<typeof english> = {
     `${say.counted(f.readings, READINGS)}: ${f.parts.join('; ')}${f.readings > f.parts.length ? ' …' : ''}`,
   refusedRows: (f, say) =>
     `${say.counted(f.rows, ROWS)} no se ${say.form(f.rows, { one: 'pudo', other: 'pudieron' })} leer y se ${say.form(f.rows, { one: 'guarda como estaba', other: 'guardan como estaban' })}.`,
+  refusedSaid: 'Las filas que no se pudieron leer, guardadas como estaban.',
   meanOf: (f, say) => `mmHg, la media de ${say.short(f.used)} de ${say.counted(f.readings, READINGS)}`,
-  rowsNotIn: (f, say) =>
-    `${say.counted(f.rows, { one: 'fila no entra', other: 'filas no entran' })} hasta que se ${say.form(f.rows, { one: 'corrija', other: 'corrijan' })}; lo que se firma ${say.form(f.rows, { one: 'la', other: 'las' })} conserva como ${say.form(f.rows, { one: 'rechazada', other: 'rechazadas' })}.`,
   wholeMeanOf: (f, say) =>
     `mmHg, la media de ${say.short(f.used)} de ${say.counted(f.readings, READINGS)} en 24 horas`,
   pulseIs: (f, say) => `pulso ${say.number(f.pulse)}`,

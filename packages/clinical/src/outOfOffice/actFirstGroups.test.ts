@@ -1,6 +1,9 @@
-import { actFirstIn, DEFAULT_ROUND_RULES, NO_ROUND_FACTS, seriesAlerts } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
+import { NO_ROUND_FACTS } from '../round/roundFacts.js';
+import { DEFAULT_ROUND_RULES } from '../round/roundRules.js';
 import { type AlertedRow, actFirstGroups } from './actFirstGroups.js';
+import { actFirstIn } from './actFirstOf.js';
+import { seriesAlerts } from './seriesAlerts.js';
 
 type Numbers = readonly [number | null, number | null, number | null];
 
@@ -29,10 +32,15 @@ test('every reading of one danger stands over what is said of it once', () => {
   ]);
 });
 
-test('two things said of one reading: the pulse is named by its own', () => {
-  expect(groupsOf([188, 104, 147])).toEqual([
-    [['188/104 147'], ['severe-away']],
-    [['188/104 147'], ['very-fast-pulse']],
+test('two things said of one reading stand under it together: no reading stands twice', () => {
+  expect(groupsOf([188, 104, 147])).toEqual([[['188/104 147'], ['severe-away', 'very-fast-pulse']]]);
+  expect(groupsOf([196, 122, 82], [142, 88, 74], [188, 104, 147], [70, 40, 84], [92, 60, 38])).toEqual([
+    [
+      ['196/122 82', '188/104 147'],
+      ['severe-away', 'very-fast-pulse'],
+    ],
+    [['70/40 84'], ['very-low-pressure']],
+    [['92/60 38'], ['very-slow-pulse']],
   ]);
 });
 

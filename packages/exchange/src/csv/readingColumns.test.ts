@@ -26,6 +26,18 @@ const rowsOf = (text: string) =>
   Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true }).data;
 
 describe('a series in the table', () => {
+  test('a sitting that was typed with one time has that time in all its rows', () => {
+    const { readings } = homeWeek(1).frame.content as { readings: { at: { at: string } }[] };
+    const typed = readings.map((one, k) =>
+      k === 1 ? { ...one, at: { ...one.at, at: '2026-07-01T07:31:00.000+01:00', asEntered: '~07:30' } } : one,
+    );
+    const rows = rowsOf(tableOf(homeWeek(1, { readings: typed as never })));
+    expect(rows.slice(0, 2).map(({ measuredAt, asEntered }) => [measuredAt, asEntered])).toEqual([
+      ['2026-07-01T07:30:00.000+01:00', ''],
+      ['2026-07-01T07:30:00.000+01:00', '~07:30'],
+    ]);
+  });
+
   // Week H1 of the out-of-office handbook 19; ISH 2020 leaves the first day out (2).
   test('is a row for each reading: when, what, that it is of home, and whether the mean has it', () => {
     const noted = { ...(homeWeek(1).frame.content as { readings: object[] }).readings[4] };

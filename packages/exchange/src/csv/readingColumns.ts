@@ -1,4 +1,4 @@
-import type { ChartedSeries, SeriesReadingKept, StoredEntry } from '@evenfall/record';
+import { type ChartedSeries, type SeriesReadingKept, type StoredEntry, saidAt } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { takenOutText } from '../text/takenOutText.js';
 import type { Cell } from './csv.js';
@@ -33,7 +33,7 @@ export function seriesStatus({ content, amended, isInError, isPreliminary }: Cha
 export const READING_CELLS: Readonly<Record<string, (of: ReadingOf) => Cell>> = {
   sign: () => 'pressure',
   status: ({ series }) => seriesStatus(series),
-  measuredAt: fromReading(({ at }) => at.at),
+  measuredAt: fromReading(saidAt),
   zone: fromReading(({ at }) => at.zone),
   asEntered: fromReading(({ at }) => at.asEntered),
   byHandReason: (of) => decidedOf(of)?.reason ?? null,

@@ -32,6 +32,7 @@ import {
   meansText,
   meanText,
   pressureText,
+  type TimesSaid,
   timeOfReading,
 } from './times.js';
 
@@ -40,8 +41,8 @@ export type HomeDrawn = {
   readonly readings: readonly SeriesReading[];
   readonly result: HomeResult;
   readonly rules: HomeRules;
-  /** Readings whose time is only about right, by their `index`; absent where every time was said. */
-  readonly about?: ReadonlySet<number>;
+  /** What was said of times, by the `index` of a reading; absent where every time was read. */
+  readonly about?: TimesSaid;
 };
 
 /** The scale of a week at home, in mmHg, extended where data lie outside. Source: decision. */

@@ -36,15 +36,21 @@ export function clockText(minuteOfDay: number, words: Words): string {
   return `${hour % 12 === 0 ? 12 : hour % 12}:${two(minute)} ${hour < 12 ? 'AM' : 'PM'}`;
 }
 
-/** When a reading was taken; about then where nobody said the time of it, as the screen says it. */
+/** What was said of the times of readings, by their `index`: whether one is only about right, and which of its sitting it is. */
+export type TimesSaid = ReadonlyMap<number, { readonly isAbout: boolean; readonly place: number }>;
+
+/** When a reading was taken; about then where nobody said the time of it; a later one of a sitting by the time of the sitting, as the screen says it. */
 export function timeOfReading(
   { index, localDay, minuteOfDay }: SeriesReading,
-  about: ReadonlySet<number> | undefined,
+  about: TimesSaid | undefined,
   words: Words,
   isShort = false,
 ): string {
-  const text = `${dayText(localDay, words, isShort)} ${clockText(minuteOfDay, words)}`;
-  return about?.has(index) === true ? words.sentence('away.timeAbout', { text }) : text;
+  const { isAbout, place } = about?.get(index) ?? { isAbout: false, place: 1 };
+  const clock = clockText(minuteOfDay - (place - 1), words);
+  const text = `${dayText(localDay, words, isShort)} ${clock}`;
+  const said = isAbout ? words.sentence('away.timeAbout', { text }) : text;
+  return place === 1 ? said : words.sentence('away.laterReading', { text: said, place });
 }
 
 /** How far the wall clock of a reading stands before UTC, in minutes. */

@@ -1,14 +1,14 @@
 import { inTimeOrder, type SeriesReading } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
-import { timeOfReading } from '../figure/times.js';
+import { type TimesSaid, timeOfReading } from '../figure/times.js';
 
-/** Every reading in order of time, with what became of it. `beside` is by `index`; `about` has those whose time was nobody's. */
+/** Every reading in order of time, with what became of it. `beside` is by `index`; `about` what was said of the times. */
 export function readingList(
   readings: readonly SeriesReading[],
   left: ReadonlyMap<number, string>,
   beside: ReadonlyMap<number, readonly string[]>,
-  about: ReadonlySet<number> | undefined,
+  about: TimesSaid | undefined,
   usedAs: (reading: SeriesReading) => string,
   words: Words,
 ): DataTable {

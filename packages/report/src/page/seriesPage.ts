@@ -1,6 +1,7 @@
 import { type Flag, inTimeOrder, type SeriesReading } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
+import type { TimesSaid } from '../figure/times.js';
 import type { PageChances } from './chanceBlocks.js';
 import { readingList } from './readingList.js';
 import {
@@ -25,7 +26,7 @@ export type SeriesPageInput = {
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
   /** Readings whose time is only about right, by their `index`. */
-  readonly about?: ReadonlySet<number>;
+  readonly about?: TimesSaid;
   /** What was settled while the file was read. */
   readonly settled: readonly string[];
   /** What the guideline aims at under treatment; nothing where it names nothing. */

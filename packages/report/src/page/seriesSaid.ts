@@ -14,7 +14,7 @@ import {
   withOfficeVisits,
 } from '@evenfall/clinical';
 import { publishedSource, type Words } from '@evenfall/words';
-import { pressureText, timeOfReading } from '../figure/times.js';
+import { pressureText, type TimesSaid, timeOfReading } from '../figure/times.js';
 import type { RefusedRow, ReportHeader, RuleSet } from './reportPage.js';
 import type { SeriesPageInput } from './seriesPage.js';
 import { targetText } from './targetText.js';
@@ -43,8 +43,8 @@ export type SeriesSaid = {
   readonly refused: readonly RefusedRow[];
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
-  /** Readings whose time is only about right, by their `index`; absent where every time was said. */
-  readonly about?: ReadonlySet<number>;
+  /** What was said of times, by the `index` of a reading; absent where every time was read. */
+  readonly about?: TimesSaid;
   readonly settled: readonly string[];
   /** What the guideline of the rule set aims at under treatment; null where it names nothing. */
   readonly target: TargetBeside | null;
@@ -131,7 +131,7 @@ function chancesOn({ usual }: SeriesSaid, words: Words): SeriesPageInput['chance
 /** Readings to act on and when they were, a row that could not be read by its line, and all that is said of them. */
 function actFirstLine(
   { rows, flags }: ActFirstGroup<FirstRow, AlertSaid>,
-  about: ReadonlySet<number> | undefined,
+  about: TimesSaid | undefined,
   words: Words,
 ): string {
   const isOfPulse = flags.some(({ figures }) => figures.pulsePerMinute !== undefined);

@@ -20,7 +20,7 @@ import {
   type StoredEntry,
   seriesAbout,
   sleepPutRight,
-  timesAbout,
+  timesSaid,
   visitsMean,
 } from '@evenfall/record';
 import {
@@ -108,7 +108,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     })),
     beside: besideOf(series, words),
     target: answered.target,
-    about: timesAbout(content.readings),
+    about: timesSaid(content.readings),
     settled: [
       ...countersignedBy(series, about.agents, words),
       ...sleepPutRightBy(series, about.agents, words),

@@ -12,7 +12,10 @@ export function AboutSeries({ content }: { readonly content: SeriesContent }) {
   const dates =
     first === undefined || last === undefined
       ? ''
-      : words.sentence('report.fromTo', { from: readingTime(first, words), to: readingTime(last, words) });
+      : words.sentence('report.fromTo', {
+          from: readingTime(first, words, false),
+          to: readingTime(last, words, false),
+        });
   const zone = zones.join(', ');
   const rows = [
     { key: 'measuredOn', text: zone === '' ? dates : words.sentence('report.zoneOf', { dates, zone }) },

@@ -1,5 +1,5 @@
 import { dayPartOf, type HomeParts, homeDayOf, homeParts, type SeriesReading } from '@evenfall/clinical';
-import { type AnsweredHome, type InForce, type SeriesContent, timesAbout } from '@evenfall/record';
+import { type AnsweredHome, type InForce, type SeriesContent, timesSaid } from '@evenfall/record';
 import { dayMeanText, homeFigure } from '@evenfall/report';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
@@ -39,7 +39,7 @@ export function HomeSeries({ content, answered, rules, first, last }: HomeProps)
   const { words } = useApp();
   const { readings, result, usual, office, beside } = answered;
   const { homeRules } = rules;
-  const about = timesAbout(content.readings);
+  const about = timesSaid(content.readings);
   const days = new Set(readings.map((one) => homeDayOf(one, homeRules))).size;
   const dayByDay = (
     <section aria-label={words.sentence('away.dayByDay')}>

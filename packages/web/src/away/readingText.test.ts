@@ -28,6 +28,14 @@ test('a time that nobody said is about right', () => {
   expect(readingTime({ at: { ...at, asEntered: '07:30' } }, words)).toBe('3 Mar, 07:30');
 });
 
+test('a later reading of a sitting has the time that was typed for it, and says which it is', () => {
+  const at = { at: '2025-11-18T07:01:00.000+00:00', zone: 'Europe/Lisbon', asEntered: '~07:00' };
+  expect(readingTime({ at }, words)).toBe('about 18 Nov, 07:00, second reading');
+  expect(readingTime({ at: { ...at, asEntered: '07:00' } }, words)).toBe('18 Nov, 07:00, second reading');
+  expect(readingTime({ at }, words, false)).toBe('about 18 Nov, 07:00');
+  expect(readingTime({ at: { ...at, asEntered: null } }, words)).toBe('18 Nov, 07:01');
+});
+
 test('lines that follow each other are joined', () => {
   expect(linesText([5, 2, 3, 4, 9])).toBe('2-5, 9');
 });

@@ -1,5 +1,5 @@
 import { roundTo, type SidedLimit, shownPressure } from '@evenfall/clinical';
-import { isTimeAbout, type SeriesReadingKept } from '@evenfall/record';
+import { type SeriesReadingKept, saidAt, timeSaid } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { dayOfYearText, timeText } from '../app/times.js';
 
@@ -44,11 +44,18 @@ export function pressureText({ systolic, diastolic }: Pair, words: Words): strin
   return `${one(systolic)}/${one(diastolic)}`;
 }
 
-/** When a reading was taken, of a series whose year is said above it; about then where nobody said the time of it. */
-export function readingTime(reading: Pick<SeriesReadingKept, 'at'>, words: Words): string {
-  const { at } = reading;
-  const text = `${dayOfYearText(at.at.slice(0, 10), words)}, ${timeText(at.at.slice(11, 16), words)}`;
-  return isTimeAbout(reading) ? words.sentence('away.timeAbout', { text }) : text;
+/**
+ * When a reading was taken, of a series whose year is said above it; about then where nobody said the time of it. A later
+ * one of a sitting has the time of the sitting, which is all that was said.
+ *
+ * @param isPlaced whether it says which reading of its sitting it is, where it is not the first
+ */
+export function readingTime(reading: Pick<SeriesReadingKept, 'at'>, words: Words, isPlaced = true): string {
+  const at = saidAt(reading);
+  const { isAbout, place } = timeSaid(reading);
+  const text = `${dayOfYearText(at.slice(0, 10), words)}, ${timeText(at.slice(11, 16), words)}`;
+  const said = isAbout ? words.sentence('away.timeAbout', { text }) : text;
+  return place === 1 || !isPlaced ? said : words.sentence('away.laterReading', { text: said, place });
 }
 
 /** A difference with its sign, to one decimal. */

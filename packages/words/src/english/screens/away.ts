@@ -6,6 +6,8 @@ type Readings = { readings: number };
 
 const READINGS = { one: 'reading', other: 'readings' };
 const ROWS = { one: 'row', other: 'rows' };
+/** The second reading of a sitting, and so on. */
+const PLACES = ['second', 'third', 'fourth'];
 const DAYS = { one: 'day', other: 'days' };
 
 /** Readings that were taken away from the clinic: brought in, and the page of what they come to. */
@@ -228,6 +230,8 @@ export const away = {
   broughtIn: (f: { who: string; at: string }) => `Brought in by ${f.who}, ${f.at}.`,
   figureScrolls: 'This is wider than the screen: swipe it to the side for the rest →',
   timeAbout: (f: Text) => `about ${f.text}`,
+  laterReading: (f: Text & { place: number }, say: Say) =>
+    `${f.text}, ${PLACES[f.place - 2] ?? `${say.short(f.place)}th`} reading`,
   morningMinusEvening: 'Morning minus evening',
   sd: 'SD of readings',
   howSure: 'How sure is it?',

@@ -3,6 +3,8 @@ import type { Reworded } from '../../reworded.js';
 
 const READINGS = { one: 'lectura', other: 'lecturas' };
 const ROWS = { one: 'fila', other: 'filas' };
+/** La segunda lectura de una toma, y las siguientes. */
+const PLACES = ['segunda', 'tercera', 'cuarta'];
 const DAYS = { one: 'día', other: 'días' };
 
 /** As in `english/screens/away`. */
@@ -211,6 +213,7 @@ export const away: Reworded<typeof english> = {
   broughtIn: (f) => `Introducido por ${f.who}, ${f.at}.`,
   figureScrolls: 'Esto es más ancho que la pantalla: deslícelo hacia un lado para ver el resto →',
   timeAbout: (f) => `hacia ${f.text}`,
+  laterReading: (f, say) => `${f.text}, ${PLACES[f.place - 2] ?? `${say.short(f.place)}.ª`} lectura`,
   morningMinusEvening: 'Mañana menos noche',
   sd: 'DE de las lecturas',
   howSure: '¿Cuánta seguridad hay?',

@@ -40,6 +40,8 @@ export type AmbulatoryRules = {
   readonly nightFrom: number;
   readonly nightTo: number;
   readonly reportsStiffness: boolean;
+  /** Periods whose limits were never read again in their guideline, as the protocol says of them; absent for none. */
+  readonly fromMemory?: readonly Period[];
 };
 
 /** What stands where a place has chosen no guideline: means, and no limit. */

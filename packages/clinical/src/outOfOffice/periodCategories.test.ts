@@ -136,6 +136,15 @@ test('names that were never read again ask to be confirmed', () => {
   const flags = (id: string) =>
     periodCategories(means('125/70', '125/75', '112/62'), ambulatoryRules(protocolOf(id))).flags;
   expect(flags('esc-2024')).toEqual([{ code: 'limits-from-memory', figures: {} }]);
+  // So are the limits of ESH, JSH and Australia, which are named high or not.
+  for (const id of ['esh-2023', 'jsh-2019', 'australia-2016'])
+    expect([id, flags(id)]).toEqual([id, [{ code: 'limits-from-memory', figures: {} }]]);
+  // Of ISH 2020 the limits were read, quoted; a limit of the place’s own is from nobody’s memory.
+  expect(flags('ish-2020')).toEqual([]);
+  const own = { wholeSystolic: 131, wholeDiastolic: 81, daySystolic: 136, dayDiastolic: 86, nightSystolic: 121, nightDiastolic: 71 }; // biome-ignore format: one place
+  expect(periodCategories(means('125/70', '125/75', '112/62'), changedRules('jsh-2019', own)).flags).toEqual(
+    [],
+  );
   expect(flags('nice-ng136')).toEqual([]);
   expect(flags('acc-aha-2025')).toEqual([]);
   expect(flags('means-alone-over-24-hours')).toEqual([]);

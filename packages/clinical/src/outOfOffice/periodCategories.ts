@@ -160,7 +160,11 @@ export function periodCategories(
     const { category, flags } = categoryIn(highFrom(scheme, systolic, diastolic), judged[period].mean);
     return category === null ? [] : [{ period, category, flags }];
   });
-  const isFromMemory = found.some(({ flags }) => flags.some(({ code }) => code === 'limits-from-memory'));
+  // High or not stands on the limits of the rules themselves, whose guideline says how sure they are.
+  const isFromMemory = found.some(
+    ({ period, flags }) =>
+      flags.some(({ code }) => code === 'limits-from-memory') || rules.fromMemory?.includes(period) === true,
+  );
   return {
     names: found.map(({ period, category }) => ({ period, category })),
     flags: isFromMemory ? [{ code: 'limits-from-memory', figures: {} }] : [],

@@ -3,7 +3,7 @@ import { type CountRules, DEFAULT_COUNT_RULES } from '../count/rules.js';
 import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import { DEFAULT_DEFLATION_RULES, DEFAULT_INFLATION_RULES, type RunRules } from '../deflation/rules.js';
 import { DEFAULT_EQUIPMENT_RULES, type EquipmentRules } from '../equipment/rules.js';
-import { type AmbulatoryRules, DEFAULT_AMBULATORY_RULES } from '../outOfOffice/ambulatoryRules.js';
+import { type AmbulatoryRules, DEFAULT_AMBULATORY_RULES, PERIODS } from '../outOfOffice/ambulatoryRules.js';
 import { OUT_OF_OFFICE_FIGURES } from '../outOfOffice/figures.js';
 import { DEFAULT_HOME_RULES, type HomeRules } from '../outOfOffice/homeRules.js';
 import {
@@ -118,7 +118,14 @@ export function ambulatoryRules(protocol: Protocol | null): AmbulatoryRules {
   const values = valuesOf(protocol?.sections.ambulatory);
   // Until schema 8 the names and the least hours went by the preset.
   const byPreset = PRESET_SCHEMES[protocol?.presets.ambulatory ?? ''];
-  return { ...DEFAULT_AMBULATORY_RULES, ...byPreset, ...values };
+  const fromMemory = PERIODS.filter((period) =>
+    (['Systolic', 'Diastolic'] as const).some((measure) => {
+      const field = protocol?.sections.ambulatory?.[`${period}${measure}`];
+      return field?.value != null && field.sure === 'memory';
+    }),
+  );
+  const isFromMemory = fromMemory.length === 0 ? {} : { fromMemory };
+  return { ...DEFAULT_AMBULATORY_RULES, ...byPreset, ...values, ...isFromMemory };
 }
 
 const PRESET_SCHEMES: Readonly<Record<string, Partial<AmbulatoryRules>>> = {

@@ -11,7 +11,10 @@ type SaidProps = {
   readonly held: HeldAgainst | null;
 };
 
-/** What was said in the room is held until what was to be had stands beside it. It is of nobody, and kept nowhere. */
+/**
+ * What was said in the room is held until what was to be had stands beside it, the last first. The field stays in its place however
+ * much was said. It is of nobody, and kept nowhere.
+ */
 export function ClassSaid({ said, onSaid, held }: SaidProps) {
   const { words } = useApp();
   const say = words.sentence;
@@ -31,25 +34,6 @@ export function ClassSaid({ said, onSaid, held }: SaidProps) {
       }}
     >
       <h3 className="unseen">{say('showing.classSaid')}</h3>
-      {said.length === 0 ? null : (
-        <ul>
-          {said.map((one, at) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the same may be said twice, and the order stays
-            <li key={at}>
-              <span className="class-said-one">{say('showing.saidOne', one)}</span>
-              {held === null ? null : <span>{say('showing.saidOff', saidOff(one, held))}</span>}
-              <button
-                type="button"
-                className="button button-quiet"
-                aria-label={`${say('showing.forget')}: ${say('showing.saidOne', one)}`}
-                onClick={() => onSaid(said.filter((_, other) => other !== at))}
-              >
-                {say('showing.forget')}
-              </button>
-            </li>
-          ))}
-        </ul>
-      )}
       <div className="class-said-more">
         <Field label={say('showing.classSays')} wrong={isWrong ? say('showing.saidWrong') : null}>
           {(control) => (
@@ -69,6 +53,27 @@ export function ClassSaid({ said, onSaid, held }: SaidProps) {
           {say('showing.holdIt')}
         </button>
       </div>
+      {said.length === 0 ? null : (
+        <ul>
+          {said
+            .map((one, at) => ({ one, at }))
+            .toReversed()
+            .map(({ one, at }) => (
+              <li key={at}>
+                <span className="class-said-one">{say('showing.saidOne', one)}</span>
+                {held === null ? null : <span>{say('showing.saidOff', saidOff(one, held))}</span>}
+                <button
+                  type="button"
+                  className="button button-quiet"
+                  aria-label={`${say('showing.forget')}: ${say('showing.saidOne', one)}`}
+                  onClick={() => onSaid(said.filter((_, other) => other !== at))}
+                >
+                  {say('showing.forget')}
+                </button>
+              </li>
+            ))}
+        </ul>
+      )}
     </form>
   );
 }

@@ -4,7 +4,6 @@ import { exerciseFigure } from '@evenfall/report';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
-import { RUN_FIGURE } from '../debrief/runFigure.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { ClassSaid } from './ClassSaid.js';
 import { ShownArm } from './drawing/ShownArm.js';
@@ -26,6 +25,8 @@ import { KEYS_HERE, useKeys } from './useKeys.js';
 import { beforeFirst, stepsBy, useAt, useShown } from './useShown.js';
 
 const JUMP_SECONDS = 5;
+/** As low as it may get, and as narrow: the place stretches it, and its lettering with it. */
+const FIGURE = { height: 255, leastWidth: 540, mostWidth: 540 } as const;
 const HEARD = { ...NO_AIDS, hadSound: true };
 
 type ProjectedProps = {
@@ -35,8 +36,8 @@ type ProjectedProps = {
 };
 
 /**
- * What a whole room looks at and listens to. The truth stands beside the picture, and what comes and goes stands below
- * the buttons and the field of what the class said: they stay where the hand is, and on a projector nothing of them is below its edge.
+ * What a whole room looks at and listens to. The truth and the figure come where the gauge is large, which makes room for them; buttons
+ * and the field of what the class said stay where the hand is, and on a projector nothing of it all is below its edge.
  */
 export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const { words } = useApp();
@@ -109,7 +110,53 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   return (
     <div ref={whole} className="projected" {...KEYS_HERE}>
       <StepHeading text={say('showing.roomPlaying')} isUnseen />
-      <div className="projected-gauge">{isWatched ? picture : <LiveGauge engine={engine} />}</div>
+      <div
+        className={[
+          'projected-sight',
+          ...(held === null ? [] : ['projected-shown']),
+          ...(showsSounds ? ['projected-heard'] : []),
+        ].join(' ')}
+      >
+        <div className="projected-gauge">{isWatched ? picture : <LiveGauge engine={engine} />}</div>
+        {result === null || held === null ? null : (
+          <div className="projected-says">
+            <p className="small soft">{say('debrief.had')}</p>
+            <div className="projected-had">
+              <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
+              <p>{say('showing.trueOnAverage', held.truth)}</p>
+            </div>
+            {every === null || held.had.systolic === null ? null : (
+              <p>{say('showing.apart', { first: held.had.systolic, every })}</p>
+            )}
+            {held.isMuffled ? <p>{say('showing.isMuffled')}</p> : null}
+            <p>
+              <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
+              {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
+              {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
+            </p>
+            {lesson === null ? null : <p>{lesson}</p>}
+            <TruthBeyond scenario={scenario} truth={result.truth} />
+          </div>
+        )}
+        {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
+        {result === null || result.fall === null ? null : (
+          <section className="projected-figure">
+            <h2>{say('showing.figure')}</h2>
+            <FigureShown
+              name="run"
+              draw={(how) =>
+                exerciseFigure(
+                  { ...result, fall: result.fall as NonNullable<typeof result.fall>, marks: marksOf(said) },
+                  words,
+                  { ...how, showsKey: false },
+                )
+              }
+              {...FIGURE}
+            />
+            <p className="small soft">{say('debrief.figureKey')}</p>
+          </section>
+        )}
+      </div>
       <div className="projected-beside">
         <div className="projected-now">
           <p className="projected-state" role="status">
@@ -145,54 +192,18 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
           <button type="button" className="button" onClick={onAnother}>
             {say('practice.another')}
           </button>
-          {sound.isOn ? null : (
+          {sound.isOn ? (
+            <Loudness share={sound.loudness} onChange={sound.setLoudness} />
+          ) : (
             <button type="button" className="button" onClick={() => void sound.turnOn()}>
               {say('practice.soundOn')}
             </button>
           )}
         </div>
         <ClassSaid said={said} onSaid={setSaid} held={held} />
-        <div className={result === null ? 'projected-place' : 'projected-place projected-truth'}>
-          {isWatched ? null : picture}
-          {result === null || held === null ? null : (
-            <div className="projected-says">
-              <p className="small soft">{say('debrief.had')}</p>
-              <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
-              <p>{say('showing.trueOnAverage', held.truth)}</p>
-              {every === null || held.had.systolic === null ? null : (
-                <p>{say('showing.apart', { first: held.had.systolic, every })}</p>
-              )}
-              {held.isMuffled ? <p>{say('showing.isMuffled')}</p> : null}
-              <p>
-                <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
-                {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
-                {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
-              </p>
-              {lesson === null ? null : <p>{lesson}</p>}
-              <TruthBeyond scenario={scenario} truth={result.truth} />
-            </div>
-          )}
-        </div>
-        {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
-        {sound.isOn ? <Loudness share={sound.loudness} onChange={sound.setLoudness} /> : null}
-        {result === null ? <p className="small soft">{say('practice.roomKeys')}</p> : null}
+        {isWatched ? null : <div className="projected-place">{picture}</div>}
+        <p className="small soft projected-keys">{say('practice.roomKeys')}</p>
       </div>
-      {result === null || result.fall === null ? null : (
-        <section className="projected-figure">
-          <h2>{say('showing.figure')}</h2>
-          <FigureShown
-            name="run"
-            draw={(how) =>
-              exerciseFigure(
-                { ...result, fall: result.fall as NonNullable<typeof result.fall>, marks: marksOf(said) },
-                words,
-                how,
-              )
-            }
-            {...RUN_FIGURE}
-          />
-        </section>
-      )}
     </div>
   );
 }

@@ -74,13 +74,26 @@ test('by the keyboard alone: a person comes in, is counted, pumped up, let down,
   await expect(page).toHaveURL(/\/practice\/exercises\//);
 });
 
-test('a page that is not looked at stands still, says so, and is left with nothing lost', async ({
+test('what they say is touched like the rest; a page that is not looked at stands still, says so, and is left with nothing lost', async ({
   page,
   demo,
 }) => {
+  // By this chance somebody comes who talks, and who would like to go first.
+  await page.addInitScript(() => {
+    const draw = crypto.getRandomValues.bind(crypto);
+    crypto.getRandomValues = (into) =>
+      (into instanceof Uint32Array ? into.fill(2) : draw(into)) as typeof into;
+  });
   await page.goto(`${demo.address}/practice/quiet-morning`);
   await page.getByRole('button', { name: /Come in/ }).click();
   await expect(page.getByTestId('needle')).toBeVisible();
+  const said = page.locator('.scene .scene-bubble');
+  await page.getByText('… and then …').click();
+  await expect(page.getByText('Is quiet.')).toBeVisible();
+  await expect(page.locator('.scene-said')).toHaveCount(0);
+  await page.getByText('May I go first?').click();
+  await expect(page.getByText('Was at the toilet.')).toBeVisible();
+  await expect(said).toHaveCount(0);
   await page.evaluate(() => {
     Object.defineProperty(document, 'visibilityState', { value: 'hidden', configurable: true });
     document.dispatchEvent(new Event('visibilitychange'));

@@ -10,6 +10,7 @@ import { MeasureField } from '../parts/MeasureField.js';
 import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand, reasonsFor } from './amendForm.js';
 import { cuffsFor } from './amendPlace.js';
 import { type Reading, readingOf, siteOf } from './amendSign.js';
+import { FELT_UPRIGHT, isTakenStanding } from './amendUpright.js';
 
 type AmendFieldsetProps = {
   readonly entry: StoredEntry;
@@ -32,6 +33,12 @@ export function readingField(entry: StoredEntry, what: string, { manner }: Say):
 function isTypedIn(reading: Reading): reading is Reading & { readonly key: 'celsius' | 'kg' | 'cm' } {
   return isMeasured(reading.key);
 }
+
+const FELT_TEXT = {
+  none: 'pressure.wellUpright',
+  unwell: 'pressure.unwellUpright',
+  unasked: 'pressure.uprightUnasked',
+} as const;
 
 /** What should stand, and why. */
 export function AmendFieldset({ entry, isMarked, ageMonths, form, wrong, onMend }: AmendFieldsetProps) {
@@ -91,6 +98,9 @@ export function AmendFieldset({ entry, isMarked, ageMonths, form, wrong, onMend 
                 { id: 'place', text: words.sentence('amend.correctedPlace') },
               ]
             : []),
+          ...(isTakenStanding(entry)
+            ? [{ id: 'upright', text: words.sentence('amend.correctedUpright') }]
+            : []),
           ...(reading === null ? [] : [{ id: 'reading', text: words.sentence('amend.correctedReading') }]),
           ...(siteOf(entry) === null ? [] : [{ id: 'site', text: words.sentence('amend.correctedSite') }]),
           ...(canSetByHand(entry)
@@ -112,6 +122,18 @@ export function AmendFieldset({ entry, isMarked, ageMonths, form, wrong, onMend 
       {what === 'numbers' ? text('n', words.sentence('amend.numbersAndPulse'), 'text') : null}
       {what === 'place' ? (
         <PlaceFieldset entry={entry} ageMonths={ageMonths} form={form} said={said} set={set} />
+      ) : null}
+      {what === 'upright' ? (
+        <>
+          <Choices
+            legend={words.sentence('pressure.askUpright')}
+            choices={FELT_UPRIGHT.map((id) => ({ id, text: words.sentence(FELT_TEXT[id]) }))}
+            chosen={FELT_UPRIGHT.find((id) => id === form.text('unwellUpright')) ?? null}
+            onChoose={(id) => set('unwellUpright', id)}
+            wrong={said('unwellUpright')}
+          />
+          {text('uprightMinutes', words.sentence('pressure.uprightMinutes'), 'decimal')}
+        </>
       ) : null}
       {what === 'site' ? (
         <Choices

@@ -23,6 +23,7 @@ import { AmendFieldset, readingField } from './AmendFieldset.js';
 import { type AmendFields, type AmendWrong, amendedContent, numbersOf, readAmendment } from './amendForm.js';
 import { placeFieldsOf } from './amendPlace.js';
 import { siteOf } from './amendSign.js';
+import { uprightFieldsOf } from './amendUpright.js';
 import { contentOfEntry } from './contentOfEntry.js';
 
 type AmendPageProps = { readonly person: string; readonly entry: string };
@@ -97,6 +98,7 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
   const inBook = useBook();
   const form = useForm(formIn(inBook, `amend ${amended.id}`), {
     ...placeFieldsOf(entry),
+    ...uprightFieldsOf(entry, words.say),
     n: numbersOf(entry),
     site: siteOf(entry) ?? '',
   });
@@ -117,6 +119,8 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
       unit: form.text('unit'),
       side: form.text('side'),
       cuff: form.text('cuff'),
+      unwellUpright: form.text('unwellUpright'),
+      uprightMinutes: withPoint(form.text('uprightMinutes').trim(), words.say),
       site: form.text('site'),
       perMinute: withPoint(form.text('perMinute').trim(), words.say),
       time: form.text('time'),

@@ -35,6 +35,8 @@ const BLANK: AmendFields = {
   unit: '',
   side: '',
   cuff: '',
+  unwellUpright: '',
+  uprightMinutes: '',
   site: '',
   perMinute: '',
   time: '',

@@ -34,16 +34,18 @@ import type { Manner } from '@evenfall/words';
 import { ofNumbers, readRun } from '../pressure/readRun.js';
 import { type PlaceFields, readPlace } from './amendPlace.js';
 import { siteOf, typedReading, withReading, withSite } from './amendSign.js';
+import { isTakenStanding, readUpright, type UprightFields, type UprightKnown } from './amendUpright.js';
 
 /**
- * What should stand: another count, other numbers of a pressure, another arm or cuff, another reading of a sign or another
- * place where it was taken, a value set by hand, another time of measuring, nothing (it should never have been charted), or, in place of a mark
- * of error, what was marked.
+ * What should stand: another count, other numbers of a pressure, another arm or cuff, how it was on the feet, another reading of a sign
+ * or another place where it was taken, a value set by hand, another time of measuring, nothing (it should never have been charted), or, in
+ * place of a mark of error, what was marked.
  */
 export const AMENDING = [
   'count',
   'numbers',
   'place',
+  'upright',
   'reading',
   'site',
   'by-hand',
@@ -53,20 +55,21 @@ export const AMENDING = [
 ] as const;
 export type Amending = (typeof AMENDING)[number];
 
-export type AmendFields = PlaceFields & {
-  readonly what: string;
-  readonly n: string;
-  /** The unit that was chosen beside a reading; empty for the usual one. */
-  readonly unit: string;
-  readonly perMinute: string;
-  /** Where a temperature was taken. */
-  readonly site: string;
-  /** Local, `YYYY-MM-DDTHH:mm`. */
-  readonly time: string;
-  readonly reason: string;
-  /** A few words beside the reason; of a value set by hand, why. */
-  readonly text: string;
-};
+export type AmendFields = PlaceFields &
+  UprightFields & {
+    readonly what: string;
+    readonly n: string;
+    /** The unit that was chosen beside a reading; empty for the usual one. */
+    readonly unit: string;
+    readonly perMinute: string;
+    /** Where a temperature was taken. */
+    readonly site: string;
+    /** Local, `YYYY-MM-DDTHH:mm`. */
+    readonly time: string;
+    readonly reason: string;
+    /** A few words beside the reason; of a value set by hand, why. */
+    readonly text: string;
+  };
 
 export type Amendment = {
   readonly amends: Amends;
@@ -74,6 +77,7 @@ export type Amendment = {
     | { readonly what: 'count'; readonly count: Count }
     | { readonly what: 'numbers'; readonly run: Run }
     | { readonly what: 'place'; readonly place: RunPlace }
+    | { readonly what: 'upright'; readonly upright: UprightKnown }
     | { readonly what: 'reading'; readonly sign: Sign; readonly typed: TypedNumber | null }
     | { readonly what: 'by-hand'; readonly perMinute: number; readonly reason: string }
     | { readonly what: 'pressure-by-hand'; readonly pressure: NonNullable<PressureOverride> }
@@ -91,6 +95,8 @@ type AmendWrongCode =
   | 'numbersMissing'
   | 'numbersAndPulseMissing'
   | 'placeMissing'
+  | 'uprightMissing'
+  | 'uprightSame'
   | 'siteMissing'
   | 'timeMissing'
   | 'timeBeforeBirth'
@@ -216,6 +222,13 @@ function readChange(
       wrong.side = 'placeMissing';
       return null;
     }
+    case 'upright': {
+      if (!isTakenStanding(entry)) break;
+      const upright = readUpright(entry, fields);
+      if (typeof upright !== 'string') return { what: 'upright', upright };
+      wrong[upright === 'uprightMissing' ? 'uprightMinutes' : 'unwellUpright'] = upright;
+      return null;
+    }
     case 'reading': {
       if (entry.kind !== 'sign') break;
       const retyped = { text: fields.n.trim(), unit: fields.unit };
@@ -296,7 +309,9 @@ export function amendedContent(
     const place = change.what === 'place' ? change.place : evidence.place;
     // Numbers that are typed anew have no times, and so nobody who marked them.
     const markedBy = change.what === 'numbers' ? null : evidence.markedBy;
-    const done = { ...evidence, run, place, markedBy, override, note };
+    const upright = change.what === 'upright' ? change.upright : {};
+    const circumstances = { ...evidence.circumstances, ...upright };
+    const done = { ...evidence, run, place, circumstances, markedBy, override, note };
     return { kind: 'run', content: chartRun(done, inForce, program) };
   }
   if (entry.kind === 'sign') {

@@ -30,6 +30,7 @@ import {
   valuesStanding,
 } from '@evenfall/record';
 import { beginningText, readingTexts, restText, type Words } from '@evenfall/words';
+import { armsFound, standingFound } from './roundFindings.js';
 import type { Aside, Values } from './template.js';
 
 /** Fields of a template, in the order in which they are listed. */
@@ -51,7 +52,9 @@ export const TEXT_FIELDS = [
   'place',
   'others',
   'arms',
+  'armsFound',
   'standing',
+  'standingFound',
   'category',
   'caution',
   'temperature',
@@ -63,6 +66,7 @@ export const TEXT_FIELDS = [
   'score',
   'actNow',
   'told',
+  'alerts',
   'again',
   'doubts',
   'notDone',
@@ -77,6 +81,8 @@ export type TextField = (typeof TEXT_FIELDS)[number];
 /** What a text is made from. */
 export type TextOf = {
   readonly round: ChartRound;
+  /** All rounds of the chart, this one among them: what is still asked for hangs on what was taken since. */
+  readonly rounds: readonly ChartRound[];
   readonly identity: Identity | null;
   readonly agents: readonly Agent[];
   readonly rulesOf: RulesOf;
@@ -91,7 +97,7 @@ export function roundFields(of: TextOf): Values<TextField> {
   const { say } = words;
   const signing = signingOf(round);
   const first = signing ?? round.values[0]?.original;
-  const at = first?.measuredAt.at ?? '';
+  const at = takenAt(round);
   const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, round, words), words);
   const mean = round.isInError ? null : roundAverage(round, rulesOf);
   const runs = runsOf(round);
@@ -129,7 +135,8 @@ export function roundFields(of: TextOf): Values<TextField> {
     pulse: text('pulse'),
     breaths: text('breaths'),
     pressure: mean === null ? readings : meanText(mean, words),
-    meanOf: mean === null ? null : say.number(mean.readings),
+    // One reading is the mean of nothing.
+    meanOf: mean === null || mean.readings < 2 ? null : say.number(mean.readings),
     readings,
     arm,
     posture,
@@ -143,10 +150,12 @@ export function roundFields(of: TextOf): Values<TextField> {
       made.flatMap(({ arms }) => (arms === null ? [] : armsBeside(arms.why, notes.arms))),
       words,
     ),
+    armsFound: armsFound(made, notes.arms, words),
     standing: detailsOf(
       made.flatMap(({ standing }) => (standing === null ? [] : standingBeside(standing, notes.standing))),
       words,
     ),
+    standingFound: standingFound(made, words),
     category: eachOf(
       made.map(({ category }) =>
         isHeldBack || category?.category == null ? null : words.title('category', category.category),
@@ -170,7 +179,8 @@ export function roundFields(of: TextOf): Values<TextField> {
         : alertsBeside(alerts, notes.repeat)
             .map(({ condition, figures }) => words.detail({ code: condition, figures }))
             .join(' '),
-    told: toldText(of),
+    told: toldText(of, 'handover.notTold'),
+    alerts: toldText(of, 'handover.alertOpen'),
     again: againText(of),
     doubts: doubtsText(
       [...said, ...beside].map(({ entry }) => ({ entry, flags: flagsStanding(entry, round, notes) })),
@@ -339,8 +349,15 @@ function placesOf(entry: StoredEntry, words: Words): readonly string[] {
   return entry.kind === 'run' ? [placed(entry.content.evidence.place, words)] : [];
 }
 
-/** Whom the alerts were told to, and which of them nobody closed; null where there was none. */
-function toldText({ round, rulesOf, words, dayText }: TextOf): string | null {
+/**
+ * Whom the alerts were told to, and which of them nobody closed; null where there was none.
+ *
+ * @param openSays the sentence for those that nobody closed
+ */
+function toldText(
+  { round, rulesOf, words, dayText }: TextOf,
+  openSays: 'handover.notTold' | 'handover.alertOpen',
+): string | null {
   if (round.isInError) return null;
   const named = (conditions: readonly string[]) =>
     words.say.allOf([...new Set(conditions)].map((one) => words.title('condition', one)));
@@ -350,26 +367,49 @@ function toldText({ round, rulesOf, words, dayText }: TextOf): string | null {
       words.sentence('handover.told', {
         conditions: named(conditions),
         whom: toldWhom,
-        at: `${dayText(toldAt.at.slice(0, 10))} ${toldAt.at.slice(11, 16)}`,
+        at: timeBeside(toldAt.at, round, dayText),
         said: saidBack.replace(/[.\s]+$/, ''),
       }),
     ),
-    ...(open.length === 0 ? [] : [words.sentence('handover.notTold', { conditions: named(open) })]),
+    ...(open.length === 0 ? [] : [words.sentence(openSays, { conditions: named(open) })]),
   ];
   return said.length === 0 ? null : said.join(' ');
 }
 
-/** When the pressure is looked at again after this round, and why; null where nothing asks for it. */
-function againText({ round, rulesOf, words }: TextOf): string | null {
+/**
+ * When the pressure is due again, and why, as the chart still asks: nothing once it was taken again, and what another
+ * round asks for with the time of that round. Null where nothing asks for it.
+ */
+function againText({ round, rounds, rulesOf, words, dayText }: TextOf): string | null {
   if (round.isInError) return null;
-  const said = rechecksOf([round], rulesOf).map(({ code, fromAt, byAt }) =>
-    words.sentence(byAt === null ? 'handover.againFrom' : 'handover.again', {
-      from: fromAt.slice(11, 16),
-      by: byAt?.slice(11, 16) ?? '',
-      why: words.title('recheckReason', code),
-    }),
-  );
+  const standing = rounds.filter(({ isInError }) => !isInError);
+  const said = rechecksOf(standing, rulesOf).map((due) => {
+    const other = due.round === round.id ? undefined : standing.find(({ id }) => id === due.round);
+    const reason = words.title('recheckReason', due.code);
+    return words.sentence(due.byAt === null ? 'handover.againFrom' : 'handover.again', {
+      from: timeBeside(due.fromAt, round, dayText),
+      by: due.byAt === null ? '' : timeBeside(due.byAt, round, dayText),
+      why:
+        other === undefined
+          ? reason
+          : words.sentence('handover.ofOtherRound', {
+              text: reason,
+              at: timeBeside(takenAt(other), round, dayText),
+            }),
+    });
+  });
   return said.length === 0 ? null : said.join(' ');
+}
+
+/** When a round was signed, or its first value taken. */
+function takenAt(round: ChartRound): string {
+  return (signingOf(round) ?? round.values[0]?.original)?.measuredAt.at ?? '';
+}
+
+/** A time as it stands beside a round: with its day where that is another one. */
+function timeBeside(at: string, round: ChartRound, dayText: TextOf['dayText']): string {
+  const [day, time] = [at.slice(0, 10), at.slice(11, 16)];
+  return day === takenAt(round).slice(0, 10) ? time : `${dayText(day)} ${time}`;
 }
 
 /** Flags in words, each once; null for none. */

@@ -5,6 +5,7 @@ import {
   amending,
   count,
   heard,
+  idOf,
   inError,
   type Made,
   ORLA,
@@ -23,12 +24,22 @@ function text(
   all: readonly Made[],
   notices: readonly string[] = [],
   words = wordsFor('en'),
+  id?: string,
 ): string {
-  const [round] = projectChart(all.map(({ entry }) => entry)).rounds;
+  const { rounds } = projectChart(all.map(({ entry }) => entry));
+  const round = id === undefined ? rounds[0] : rounds.find((one) => one.id === id);
   if (round === undefined) throw new Error('no round');
   const rulesOf = (version: string | null) => (version === null ? null : UNDER_PROTOCOL);
-  const of = { round, identity: ORLA, agents: [WREN], rulesOf, words, dayText: (date: string) => date };
-  const made = roundText(template, of, notices);
+  const about = {
+    round,
+    rounds,
+    identity: ORLA,
+    agents: [WREN],
+    rulesOf,
+    words,
+    dayText: (date: string) => date,
+  };
+  const made = roundText(template, about, notices);
   if (!made.ok) throw new Error(JSON.stringify(made.refusals));
   return made.value;
 }
@@ -50,14 +61,14 @@ describe('the templates that are brought', () => {
       'Orla\u00a0Wickstead (invented), born 1957-03-14, number -0001',
       '2026-11-25, 10:09, by Wren (invented) (observer).',
       'Pressure 148/92 mmHg. At the right upper arm, sitting.',
-      'Pulse a minute: 76.',
+      'Pulse per minute: 76.',
       'Temperature 38.1 °C, in the mouth.',
     ]);
   });
 
   test('a paragraph of a letter', () => {
     expect(text(broughtTemplate('letter', words), ALL)).toBe(
-      'On 2026-11-25 I took the vital signs of Orla\u00a0Wickstead (invented) (born 1957-03-14). The blood pressure was 148/92 mmHg. It was taken at the right upper arm, sitting. Pulse a minute: 76.',
+      'On 2026-11-25 at 10:09 I took the vital signs of Orla\u00a0Wickstead (invented) (born 1957-03-14). The blood pressure was 148/92 mmHg. It was taken at the right upper arm, sitting. The pulse per minute was 76.',
     );
   });
 
@@ -97,6 +108,39 @@ test('several readings are said as their mean, with how many it is of', () => {
   expect(text('{pressure} mmHg[ (mean of {meanOf})]; {readings}; {category}', all)).toBe(
     '144/89 mmHg (mean of 2); 150/92, 146/90, 142/88; Hypertension range',
   );
+});
+
+// One line is short enough to be said on the telephone: what was found, and no order to whoever hears it.
+describe('one line', () => {
+  const under = { inForce: UNDER_PROTOCOL };
+  const line = (readings: readonly Made[]) =>
+    text(broughtTemplate('line', words), [pulse, ...readings, signing(9, [pulse, ...readings], under)]);
+
+  test('says of which arm the mean is, that the arms differ and by how much, and when it is due again', () => {
+    const readings = [
+      run(2, heard(158, 94), under),
+      run(3, heard(154, 92), under),
+      run(4, heard(152, 90), under),
+      run(5, heard(138, 86), { ...under, place: { side: 'left' } }),
+    ];
+    expect(line(readings)).toBe(
+      '2026-11-25 10:09: 153/91 mmHg (mean of 2), right upper arm, sitting, pulse 76. Also 138/86 (left upper arm, sitting). The right arm read 14 mmHg higher, not yet confirmed by a second pair. Pressure due again from 10:15, by 10:20 (high by its category, second repeat).',
+    );
+  });
+
+  test('says how far the pressure fell on standing, and orders nobody about', () => {
+    const place = (posture: 'lie' | 'stand') => ({ place: { posture } });
+    const said = line([
+      run(2, heard(140, 80), { ...under, ...place('lie'), posture: { lyingMinutes: 5 } }),
+      run(3, heard(112, 70), { ...under, ...place('stand'), posture: { uprightMinutes: 1 } }),
+      run(4, heard(118, 72), { ...under, ...place('stand'), posture: { uprightMinutes: 3 } }),
+    ]);
+    expect(said).toContain(
+      'The pressure fell on standing by 28 systolic and 10 diastolic at 1 min and by 22 systolic and 8 diastolic at 3 min.',
+    );
+    expect(said).not.toMatch(/let the|lay the|chart it|report it|look at|repeat both/i);
+    expect(said.split(/\s/).length).toBeLessThan(100);
+  });
 });
 
 // A reading on the feet or on the other arm after them is no part of the mean, and never says where that was taken.
@@ -164,7 +208,15 @@ describe('where two amendments disagree about a reading', () => {
 test('an unknown field is refused by its name', () => {
   const round = projectChart(ALL.map(({ entry }) => entry)).rounds[0];
   if (round === undefined) throw new Error('no round');
-  const of = { round, identity: null, agents: [], rulesOf: () => null, words, dayText: String };
+  const of = {
+    round,
+    rounds: [round],
+    identity: null,
+    agents: [],
+    rulesOf: () => null,
+    words,
+    dayText: String,
+  };
   const made = roundText('{bloodpressure}', of, []);
   const [problem] = made.ok ? [] : made.refusals.map((one) => words.problem(one));
   expect(problem?.message).toMatch(/^\{bloodpressure\} is not known here/);
@@ -234,9 +286,26 @@ describe('what is to be known of a number stands beside it', () => {
   test('when the pressure is to be looked at again, and why', () => {
     const low = run(2, heard(84, 50));
     expect(text('{again}[{actNow}{told}]', [low, signing(9, [low])])).toMatch(
-      /^Look at the pressure again from \d\d:\d\d, by \d\d:\d\d \(unwell, or very low\)\./,
+      /^Pressure due again from 10:02, by 10:03 \(unwell, or very low\)\./,
     );
     expect(text('{pressure}[ {again}]', [pressure, signing(9, [pressure])])).toBe('148/92');
+  });
+
+  test('a repeat that was taken since is asked for no more; what another round asks for says of which', () => {
+    const low = run(2, heard(84, 50), { inForce: UNDER_PROTOCOL });
+    const first = [low, signing(9, [low], { inForce: UNDER_PROTOCOL })];
+    const other = { round: idOf(77) };
+    const later = (systolic: number, diastolic: number) => {
+      const reading = run(20, heard(systolic, diastolic), { ...other, inForce: UNDER_PROTOCOL });
+      return [reading, signing(29, [reading], { ...other, inForce: UNDER_PROTOCOL })];
+    };
+    const again = (all: readonly Made[]) =>
+      text('{again}', all, [], words, low.entry.round ?? '').split('\n')[0];
+    expect(again(first)).toBe('Pressure due again from 10:02, by 10:03 (unwell, or very low).');
+    expect(again([...first, ...later(118, 76)])).toBe('not known');
+    expect(again([...first, ...later(86, 52)])).toBe(
+      'Pressure due again from 10:20, by 10:21 (unwell, or very low, by the round of 10:29).',
+    );
   });
 
   test('that a pulse felt irregular, and that a longer count was asked for, until it was made', () => {
@@ -328,14 +397,15 @@ describe.each(TEMPLATE_IDS)('%s says the worst of a low round', (id) => {
   test('posture, the reading on the feet, the lowest number and who felt unwell', () => {
     expect(said).toContain('lying on the back');
     expect(said).toMatch(/70\/40 \(right upper arm, standing, 1 min on the feet, dizzy, faint or unwell/);
-    expect(said).toContain(
-      'A systolic of 70 is very low (90 or under), and the person felt unwell on their feet',
-    );
-    expect(said).toContain('The systolic on the feet was 70 at 1 min');
+    expect(said).toContain('The pressure fell on standing by 16 systolic and 10 diastolic at 1 min.');
   });
 
   test('what nobody is noted as told of', () => {
-    expect(said).toMatch(/Not closed: nobody is noted as told of this yet \(.*very low/i);
+    expect(said).toMatch(/nobody is noted as told .*very low/i);
+  });
+
+  test('when it is due again', () => {
+    expect(said).toMatch(/Pressure due again from 10:04, by 10:05 \(unwell, or very low\)\./);
   });
 
   test('no category of high pressures beside it', () => {

@@ -16,11 +16,16 @@ export function broughtTemplate(id: TemplateId, words: Words): string {
 const SAID_UNDER = ['actNow', 'told', 'caution'] as const satisfies readonly TextField[];
 export type SaidUnder = (typeof SAID_UNDER)[number];
 
-/** Which of what must be said a template leaves out; that no category is given says only who has a field for one. */
+/**
+ * Which of what must be said a template leaves out: alerts in a few words say whom they were told to as well, and that no
+ * category is given says only who has a field for one.
+ */
 export function leftOutOf(template: Template<TextField>): readonly SaidUnder[] {
   const named = fieldsOf(template);
   return SAID_UNDER.filter(
-    (field) => !named.includes(field) && (field !== 'caution' || named.includes('category')),
+    (field) =>
+      !named.includes(field) &&
+      (field === 'caution' ? named.includes('category') : !named.includes('alerts')),
   );
 }
 

@@ -117,7 +117,14 @@ function textOf(of: Exported, rulesOf: RulesOf, template: TemplateId): string {
   const notices = noticesOf(of);
   const round = of.chart.rounds.find(({ signed, isInError }) => signed !== null && !isInError);
   const { identity, agents } = of;
-  const about = { identity, agents, rulesOf, words, dayText: (date: string) => date };
+  const about = {
+    rounds: of.chart.rounds,
+    identity,
+    agents,
+    rulesOf,
+    words,
+    dayText: (date: string) => date,
+  };
   const ofRound = round === undefined ? [] : [roundOf({ ...about, round }, template, notices)];
   const ofSeries = seriesTexts(of.series, words, about.dayText, notices);
   // A round says who it is where its template asks for it.

@@ -12,25 +12,35 @@ import { withTemplate } from './templates.js';
 
 type AsTextProps = {
   /** Signed rounds, newest first; at least one. */
+  readonly signed: readonly ChartRound[];
+  /** All rounds of the chart. */
   readonly rounds: readonly ChartRound[];
   readonly identity: Identity | null;
   readonly agents: readonly Agent[];
 };
 
 /** A round as plain text by a template of this device, as it will be copied. */
-export function AsText({ rounds, identity, agents }: AsTextProps) {
+export function AsText({ signed, rounds, identity, agents }: AsTextProps) {
   const { words, store } = useApp();
   const rulesOf = useRulesOf();
   const invented = useKept(({ known }) => known.about.value?.site.invented ?? false);
   const own = useKept(({ kept }) => kept.templates);
-  const [chosen, setChosen] = useState(rounds[0]?.id ?? '');
+  const [chosen, setChosen] = useState(signed[0]?.id ?? '');
   const [which, setWhich] = useState<TemplateId>('line');
   const [copied, setCopied] = useState<'handover.copied' | 'handover.notCopied' | null>(null);
-  const round = rounds.find(({ id }) => id === chosen) ?? rounds[0];
+  const round = signed.find(({ id }) => id === chosen) ?? signed[0];
   if (round === undefined) return null;
   const template = own?.[which] ?? broughtTemplate(which, words);
   const notices = noticesOf({ book: BOOK, invented });
-  const of = { round, identity, agents, rulesOf, words, dayText: (date: string) => dayText(date, words) };
+  const of = {
+    round,
+    rounds,
+    identity,
+    agents,
+    rulesOf,
+    words,
+    dayText: (date: string) => dayText(date, words),
+  };
   const made = roundText(template, of, notices);
 
   const set = (text: string | null) => {
@@ -57,7 +67,7 @@ export function AsText({ rounds, identity, agents }: AsTextProps) {
               setChosen(event.target.value);
             }}
           >
-            {rounds.map((one) => (
+            {signed.map((one) => (
               <option key={one.id} value={one.id}>
                 {stampText(one.signed?.original.measuredAt ?? { at: '' }, words)}
               </option>

@@ -39,7 +39,7 @@ export function HandOverPage({ person }: { readonly person: string }) {
               {signed.length === 0 ? (
                 <p className="soft">{words.sentence('handover.noRound')}</p>
               ) : (
-                <AsText rounds={signed} identity={identity} agents={agents} />
+                <AsText signed={signed} rounds={chart.rounds} identity={identity} agents={agents} />
               )}
             </section>
             <section className="handover" aria-labelledby="as-file">

@@ -1,6 +1,8 @@
 import type { Say } from '../../say.js';
 
 type Text = { text: string };
+/** An arm in a word, and how much higher it read. */
+type Arm = { side: string; mmHg: number };
 
 /** A person's values for another place: as a file, or as plain text by a template. And values that came from another place. */
 export const handover = {
@@ -46,17 +48,45 @@ export const handover = {
   actNowUnder: (f: Text) => `Act now: ${f.text}`,
   leftOut: (f: { fields: string }) =>
     `This template has no ${f.fields}: what that would say is put under the text wherever there is any, so that no alert and no caution is left out.`,
+  /** Alerts that nobody closed, in a few words. */
+  alertOpen: (f: { conditions: string }) => `Act now, nobody is noted as told yet: ${f.conditions}.`,
   longerAsked: 'a short count; a longer one was asked for',
+  right: 'right',
+  left: 'left',
+  armsSame: 'Both arms read the same.',
+  armHigher: (f: Arm, say: Say) => `The ${f.side} arm read ${say.short(f.mmHg)} mmHg higher.`,
+  armHigherOnce: (f: Arm, say: Say) =>
+    `The ${f.side} arm read ${say.short(f.mmHg)} mmHg higher, not yet confirmed by a second pair.`,
+  armHigherUnlike: (f: Arm, say: Say) =>
+    `The ${f.side} arm read ${say.short(f.mmHg)} mmHg higher, but the arms were not taken alike, so which one is higher is not known.`,
+  fell: (f: Text) => `The pressure fell on standing ${f.text}.`,
+  fellBy: (
+    f: {
+      systolic: number | null;
+      diastolic: number | null;
+      minutes: number | null;
+    },
+    say: Say,
+  ) => {
+    const parts = [
+      ...(f.systolic !== null && f.systolic > 0 ? [`${say.short(f.systolic)} systolic`] : []),
+      ...(f.diastolic !== null && f.diastolic > 0 ? [`${say.short(f.diastolic)} diastolic`] : []),
+    ];
+    return `by ${say.allOf(parts)}${f.minutes === null ? '' : ` at ${say.short(f.minutes)} min`}`;
+  },
+  noFall: 'The pressure did not fall on standing.',
+  fallNotExcluded: 'No fall on standing in the readings taken; one is not excluded.',
   again: (f: { from: string; by: string; why: string }) =>
-    `Look at the pressure again from ${f.from}, by ${f.by} (${f.why}).`,
-  againFrom: (f: { from: string; why: string }) => `Look at the pressure again from ${f.from} (${f.why}).`,
+    `Pressure due again from ${f.from}, by ${f.by} (${f.why}).`,
+  againFrom: (f: { from: string; why: string }) => `Pressure due again from ${f.from} (${f.why}).`,
+  ofOtherRound: (f: { text: string; at: string }) => `${f.text}, by the round of ${f.at}`,
   /** A mean as it is charted, mmHg. */
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, {arm}][, {posture}][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}].[ Also {others}.][ {standing}][ {actNow}][ {told}][ {again}]',
+    '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, {place}][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][, early-warning score {score}].[ Also {others}.][ {armsFound}][ {standingFound}][ {alerts}][ {again}]',
   handoverTemplate:
-    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\n{begun}.][\n{rest}][\nPressure {pressure} mmHg.][ At the {place}.][ Mean of {meanOf}.][\nAlso {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulse a minute: {pulse}.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{told}][\n{again}][\n{notDone}][\nNote: {note}]',
+    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\n{begun}.][\n{rest}][\nPressure {pressure} mmHg.][ At the {place}.][ Mean of {meanOf}.][\nAlso {others}.][\n{armsFound}][\n{standingFound}][\n{doubts}][\nPulse per minute: {pulse}.][\nBreaths per minute: {breaths}.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{told}][\n{again}][\n{notDone}][\nNote: {note}]',
   letterTemplate:
-    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg.][ It was taken at the {place}.][ {rest}][ It is the mean of {meanOf} readings.][ Other readings: {others}.][ {arms}][ {standing}][ Category: {category}.][ {caution}][ Pulse a minute: {pulse}.][ The breaths were {breaths} a minute.][ {actNow}][ {told}][ {again}][ {notDone}]',
+    'On {day} at {time} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg.][ It was taken at the {place}.][ {rest}][ It is the mean of {meanOf} readings.][ Other readings: {others}.][ {armsFound}][ {standingFound}][ Category: {category}.][ {caution}][ The pulse per minute was {pulse}.][ The breaths per minute were {breaths}.][ The early-warning score was {score}.][ {alerts}][ {again}][ {notDone}]',
   fhir: 'Download for another system (FHIR)',
   fhirHint: 'Every value with how it was taken, and the whole record for another Evenfall.',
   csv: 'Download as a table (CSV)',

@@ -40,15 +40,35 @@ export const handover: Reworded<typeof english> = {
   actNowUnder: (f) => `Actúe ya: ${f.text}`,
   leftOut: (f) =>
     `Esta plantilla no tiene ${f.fields}: lo que eso diría se pone bajo el texto cuando lo hay, para que no falte ninguna alerta ni advertencia.`,
+  alertOpen: (f) => `Actúe ya; no consta aún que se avisara a nadie: ${f.conditions}.`,
   longerAsked: 'recuento corto; se pidió uno más largo',
-  again: (f) => `Vuelva a mirar la presión desde las ${f.from}, antes de las ${f.by} (${f.why}).`,
-  againFrom: (f) => `Vuelva a mirar la presión desde las ${f.from} (${f.why}).`,
+  right: 'derecho',
+  left: 'izquierdo',
+  armsSame: 'Los dos brazos dieron lo mismo.',
+  armHigher: (f, say) => `El brazo ${f.side} dio ${say.short(f.mmHg)} mmHg más.`,
+  armHigherOnce: (f, say) =>
+    `El brazo ${f.side} dio ${say.short(f.mmHg)} mmHg más, aún sin confirmar con un segundo par.`,
+  armHigherUnlike: (f, say) =>
+    `El brazo ${f.side} dio ${say.short(f.mmHg)} mmHg más, pero los brazos no se midieron igual: no se sabe cuál es el más alto.`,
+  fell: (f) => `La presión bajó al ponerse de pie ${f.text}.`,
+  fellBy: (f, say) => {
+    const parts = [
+      ...(f.systolic !== null && f.systolic > 0 ? [`${say.short(f.systolic)} la sistólica`] : []),
+      ...(f.diastolic !== null && f.diastolic > 0 ? [`${say.short(f.diastolic)} la diastólica`] : []),
+    ];
+    return `${say.allOf(parts)}${f.minutes === null ? '' : ` a los ${say.short(f.minutes)} min`}`;
+  },
+  noFall: 'La presión no bajó al ponerse de pie.',
+  fallNotExcluded: 'Ninguna bajada al ponerse de pie en las lecturas tomadas; no queda descartada.',
+  again: (f) => `Toca medir de nuevo la presión desde las ${f.from}, antes de las ${f.by} (${f.why}).`,
+  againFrom: (f) => `Toca medir de nuevo la presión desde las ${f.from} (${f.why}).`,
+  ofOtherRound: (f) => `${f.text}, por la ronda de ${f.at}`,
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, {arm}][, {posture}][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}].[ Además {others}.][ {standing}][ {actNow}][ {told}][ {again}]',
+    '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, {place}][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][, puntuación de alerta temprana {score}].[ Además {others}.][ {armsFound}][ {standingFound}][ {alerts}][ {again}]',
   handoverTemplate:
-    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\n{begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulso por minuto: {pulse}.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{told}][\n{again}][\n{notDone}][\nNota: {note}]',
+    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\n{begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{armsFound}][\n{standingFound}][\n{doubts}][\nPulso por minuto: {pulse}.][\nRespiraciones por minuto: {breaths}.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{told}][\n{again}][\n{notDone}][\nNota: {note}]',
   letterTemplate:
-    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {arms}][ {standing}][ Categoría: {category}.][ {caution}][ Pulso por minuto: {pulse}.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {told}][ {again}][ {notDone}]',
+    'El {day} a las {time} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {armsFound}][ {standingFound}][ Categoría: {category}.][ {caution}][ El pulso por minuto fue {pulse}.][ Las respiraciones por minuto fueron {breaths}.][ La puntuación de alerta temprana fue {score}.][ {alerts}][ {again}][ {notDone}]',
   fhir: 'Descargar para otro sistema (FHIR)',
   fhirHint: 'Cada valor con cómo se tomó, y el registro entero para otro Evenfall.',
   csv: 'Descargar como tabla (CSV)',

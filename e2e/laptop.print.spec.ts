@@ -49,6 +49,9 @@ test('a chart prints on one page of A4 and of Letter: whose it is, facts, the dr
   await expect(rows.first()).toContainText('Dr Ines Abara (invented)');
   await expect(rows.last()).toContainText('blood cultures');
   await expect(page.getByRole('img', { name: 'Pressure and pulse over time' })).toBeVisible();
+  // The signs have their key under them, and a name that hangs in the air says of what it is.
+  await expect(page.locator('.print-trend').getByText('systolic – diastolic')).toBeVisible();
+  await expect(page.getByText('Early-warning score: Numbers of the Royal College')).toBeVisible();
   // What belongs to the screen stays there.
   await expect(page.getByRole('button', { name: 'Take a round' })).toBeHidden();
   await expect(page.getByText('What the round comes to').first()).toBeHidden();
@@ -87,7 +90,10 @@ test('what is open, amended or in error is so on paper too, and the facts that h
   await expect(page.getByRole('heading', { name: 'Chart' })).toBeVisible();
   await page.emulateMedia({ media: 'print' });
   await expect(chart.locator('del', { hasText: '88' })).toBeVisible();
-  await expect(chart.getByText('72 (amended)')).toBeVisible();
+  await expect(chart.getByText('126 72 (amended)')).toBeVisible();
+  // What it was before stands struck through, and the words have the room that no pressure takes.
+  await expect(chart.locator('del', { hasText: '126' })).toBeVisible();
+  await expect(chart.getByRole('columnheader', { name: 'Noted' })).toBeVisible();
 });
 
 test('more rounds flow to further pages, each with its head', async ({ page, demo }) => {

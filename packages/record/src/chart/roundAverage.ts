@@ -6,6 +6,8 @@ export type RoundAverage = {
   readonly systolic: number;
   readonly diastolic: number;
   readonly readings: number;
+  /** Ids of the readings that it is made of. */
+  readonly used: readonly string[];
   readonly shown: { readonly systolic: string | null; readonly diastolic: string | null };
 };
 
@@ -21,11 +23,10 @@ export function roundAverage(round: ChartRound, rulesOf: RulesOf): RoundAverage 
   const { systolic, diastolic, used } = value.pressure;
   if (systolic === null || diastolic === null || used.length < 2) return null;
   const shown = value.category?.shown ?? { systolic: null, diastolic: null };
-  return { systolic, diastolic, readings: used.length, shown };
+  return { systolic, diastolic, readings: used.length, used, shown };
 }
 
 /** Ids of the readings that the average of a round is made of; none where there is no average. */
 export function readingsAveraged(round: ChartRound, rulesOf: RulesOf): readonly string[] {
-  if (roundAverage(round, rulesOf) === null) return [];
-  return valueStanding(round, rulesOf)?.pressure?.used ?? [];
+  return roundAverage(round, rulesOf)?.used ?? [];
 }

@@ -13,7 +13,7 @@ import {
   type TrendRound,
   valueStanding,
 } from '@evenfall/record';
-import { readingTexts, type Words } from '@evenfall/words';
+import { beginningText, readingTexts, restText, type Words } from '@evenfall/words';
 import { type ReactNode, useMemo } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
@@ -26,6 +26,7 @@ import { placeText } from '../pressure/placeText.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { bandsOf } from '../trend/bands.js';
 import { TrendFigure } from '../trend/TrendFigure.js';
+import { TrendKey } from '../trend/TrendKey.js';
 import { averageText, titleText } from '../trend/trendText.js';
 import { wholeSpan } from '../trend/view.js';
 import { contentOfEntry } from './contentOfEntry.js';
@@ -86,6 +87,7 @@ export function PrintedChart({ person, birthDate, entries, chart, agents, rechec
                 {titleText(sign, words)}
               </th>
             ))}
+            {areWordsBeside(signs) ? <th scope="col">{words.sentence('chart.printedNoted')}</th> : null}
           </tr>
         </thead>
         {chart.rounds.map((round) => (
@@ -101,9 +103,13 @@ export function PrintedChart({ person, birthDate, entries, chart, agents, rechec
         ))}
         <tfoot>
           <tr>
-            <td colSpan={signs.length + 1} className="print-foot">
+            <td colSpan={signs.length + (areWordsBeside(signs) ? 2 : 1)} className="print-foot">
               <PrintedFoot />
-              {hasScore ? <p>{words.sentence('result.college')}</p> : null}
+              {hasScore ? (
+                <p>
+                  <b>{words.sentence('result.earlyWarning')}:</b> {words.sentence('result.college')}
+                </p>
+              ) : null}
             </td>
           </tr>
         </tfoot>
@@ -143,21 +149,32 @@ function PrintedTrend({ trend }: { readonly trend: readonly TrendRound[] }) {
   // One round is no course of anything.
   if (span === null || bands.length === 0 || trend.length < 2) return null;
   return (
-    <TrendFigure
-      bands={bands}
-      rounds={trend}
-      span={span}
-      at={-1}
-      fixedWidth={TREND_WIDTH}
-      label={words.sentence('chart.printedTrend')}
-      onRead={nothing}
-      onPart={nothing}
-    />
+    <figure className="print-trend">
+      <TrendFigure
+        bands={bands}
+        rounds={trend}
+        span={span}
+        at={-1}
+        printedWidth={TREND_WIDTH}
+        label={words.sentence('chart.printedTrend')}
+        onRead={nothing}
+        onPart={nothing}
+      />
+      <figcaption>
+        <TrendKey rounds={trend} />
+        {words.sentence('chart.printedEven')}
+      </figcaption>
+    </figure>
   );
 }
 
 function nothing(): void {
   // Paper answers no pointer.
+}
+
+/** Without pressures, which take half of the sheet, the words have room beside the numbers. */
+function areWordsBeside(signs: readonly RoundSign[]): boolean {
+  return signs.length > 0 && !signs.includes('pressure');
 }
 
 type RoundProps = Pick<PrintedProps, 'birthDate'> & {
@@ -180,32 +197,28 @@ function PrintedRound({ round, birthDate, average, signs, agents, due }: RoundPr
   const isLong = says.length > MOST_KEPT_WHOLE;
   // With nothing in the columns the words stand beside the time.
   const hasNumbers = signs.some((sign) => valuesOf(round.values, sign).length > 0);
-  const rows = [
-    ...(hasNumbers
-      ? [
-          signs.map((sign) => (
-            <td key={sign}>
-              {sign === 'pressure' && average !== null && averageText(average, words) !== null ? (
-                <strong className="print-line">{averageText(average, words)}</strong>
-              ) : null}
-              <PrintedValues values={valuesOf(round.values, sign)} isInError={round.isInError} />
-            </td>
-          )),
-        ]
-      : []),
-    ...(says.length > 0 || !hasNumbers
-      ? [
-          <td key="says" colSpan={Math.max(signs.length, 1)} className="print-says">
-            {says.map((line, at) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a printed cell never move
-              <span key={at} className="print-line">
-                {line}
-              </span>
-            ))}
-          </td>,
-        ]
-      : []),
-  ];
+  const isBeside = areWordsBeside(signs);
+  const numbers = signs.map((sign) => (
+    <td key={sign}>
+      {sign === 'pressure' && average !== null && averageText(average, words) !== null ? (
+        <strong className="print-line">{averageText(average, words)}</strong>
+      ) : null}
+      <PrintedValues values={valuesOf(round.values, sign)} isInError={round.isInError} />
+    </td>
+  ));
+  const noted = (
+    <td key="says" colSpan={isBeside ? 1 : Math.max(signs.length, 1)} className="print-says">
+      {says.map((line, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a printed cell never move
+        <span key={at} className="print-line">
+          {line}
+        </span>
+      ))}
+    </td>
+  );
+  const rows = isBeside
+    ? [[...numbers, noted]]
+    : [...(hasNumbers ? [numbers] : []), ...(says.length > 0 || !hasNumbers ? [noted] : [])];
   return (
     <tbody className={isLong ? 'print-round print-long' : 'print-round'}>
       {rows.map((cells, at) => (
@@ -255,8 +268,9 @@ function PrintedValue({ value, isInError }: ValueProps) {
       </span>
     );
   }
-  return current.map((entry) => (
+  return current.map((entry, at) => (
     <span key={entry.id} className={besideOf(entry, words) === '' ? 'print-value' : 'print-line'}>
+      {at > 0 ? null : replacedTexts(value, words).map((text) => <Replaced key={text} text={text} />)}
       {textOf(entry, words)}
       {standing === 'amended' ? <PrintedMark text={words.sentence('chart.printedAmended')} /> : null}
       {standing === 'contested' ? <PrintedMark text={words.sentence('trend.contested')} /> : null}
@@ -264,6 +278,22 @@ function PrintedValue({ value, isInError }: ValueProps) {
       {besideOf(entry, words) === '' ? null : <span className="print-beside">{besideOf(entry, words)}</span>}
     </span>
   ));
+}
+
+/** What stood before, struck through as on paper charts. */
+function Replaced({ text }: { readonly text: string }) {
+  return (
+    <>
+      <del>{text}</del>{' '}
+    </>
+  );
+}
+
+/** What a value was before it was amended, oldest first, each once; what stands now is none of them. */
+function replacedTexts({ story, current }: AmendedEntry, words: Words): readonly string[] {
+  const now = current.map((entry) => textOf(entry, words));
+  const before = story.map((entry) => textOf(entry, words));
+  return [...new Set(before)].filter((text) => text !== '' && !now.includes(text));
 }
 
 /** A word about a value, in brackets; it never breaks within. */
@@ -302,6 +332,12 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
         })}
       </span>
     )),
+    ...(signing?.kind === 'round' && signing.content.rest !== null
+      ? [restText(signing.content.rest, words)]
+      : []),
+    ...(signing?.kind === 'round' && signing.content.begun !== null
+      ? [`${beginningText(signing.content.begun, words)}.`]
+      : []),
     ...(others.length > 0
       ? [others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />)]
       : []),

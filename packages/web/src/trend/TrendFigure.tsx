@@ -3,8 +3,9 @@ import { scaleLinear, scaleUtc } from 'd3-scale';
 import { type PointerEvent, type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { type DrawnBand, numbersOf } from './bands.js';
+import { evenScale, roundTicks } from './evenScale.js';
 import { Mark } from './Mark.js';
-import { tickText } from './tickText.js';
+import { roundTickTexts, tickText } from './tickText.js';
 import { titleText } from './trendText.js';
 import { nearest, type Span, wallClock } from './view.js';
 
@@ -15,8 +16,8 @@ type FigureProps = {
   /** The place of the round that is read out; -1 for none. */
   readonly at: number;
   readonly label: string;
-  /** Of a drawing that is only printed, which has no width before: px. */
-  readonly fixedWidth?: number;
+  /** Of a drawing that is only printed, which has no width before: px. Each round has a place of its own there (`evenScale`). */
+  readonly printedWidth?: number;
   readonly onRead: (at: number) => void;
   /** A part was dragged across. */
   readonly onPart: (one: number, other: number) => void;
@@ -27,28 +28,48 @@ const RIGHT = 12;
 const BAND_GAP = 46;
 const TITLE = 34;
 const AXIS = 26;
+/** As the axis and as the widest label, of a drawing that writes a time and a day under each round, px. */
+const EVEN_AXIS = 40;
+const EVEN_LABEL = 56;
 /** Half of the longest label below the drawing, px: nearer to its end one would be cut. */
 const LABEL = 40;
 /** A drag shorter than this was a slip of the hand, px. */
 const LEAST_DRAG = 12;
 
 /** Values over time in the notation of paper charts: carets at the pressures, a dot for the pulse. */
-export function TrendFigure({ bands, rounds, span, at, label, fixedWidth, onRead, onPart }: FigureProps) {
+export function TrendFigure({ bands, rounds, span, at, label, printedWidth, onRead, onPart }: FigureProps) {
   const { words } = useApp();
   const frame = useRef<HTMLDivElement>(null);
   const measured = useWidth(frame);
-  const width = fixedWidth ?? measured;
+  const width = printedWidth ?? measured;
   const [drag, setDrag] = useState<{ readonly from: number; readonly to: number } | null>(null);
-  const x = scaleUtc()
-    .domain([span.from, span.to])
-    .range([LEFT, Math.max(width - RIGHT, LEFT + 1)]);
+  const right = Math.max(width - RIGHT, LEFT + 1);
+  const even =
+    printedWidth === undefined
+      ? null
+      : evenScale(rounds, ({ value }) => bands.some(({ holds }) => holds.includes(value.of)));
+  const x =
+    even === null
+      ? scaleUtc().domain([span.from, span.to]).range([LEFT, right])
+      : scaleLinear()
+          .domain(even.times)
+          .range(even.places.map((place) => LEFT + ((right - LEFT) * place) / even.width))
+          .clamp(true);
   const tops = topsOf(bands);
-  const height = (tops.at(-1) ?? 0) + (bands.at(-1)?.height ?? 0) + AXIS;
-  const ticks = x.ticks(Math.max(Math.floor((width - LEFT) / 84), 2));
+  const axis = even === null ? AXIS : EVEN_AXIS;
+  const height = (tops.at(-1) ?? 0) + (bands.at(-1)?.height ?? 0) + axis;
+  const most = Math.max(Math.floor((width - LEFT) / 84), 2);
+  const ticks =
+    even === null
+      ? x.ticks(most).map((tick) => ({ at: Number(tick), texts: [tickText(Number(tick), span, words)] }))
+      : roundTicks(rounds, even, Math.floor((right - LEFT) / EVEN_LABEL)).map(({ at: time, isNewDay }) => ({
+          at: time,
+          texts: roundTickTexts(time, isNewDay, words),
+        }));
   const read = rounds[at];
 
   function timeOf({ clientX, currentTarget }: PointerEvent): number {
-    return x.invert(clientX - currentTarget.getBoundingClientRect().left).getTime();
+    return Number(x.invert(clientX - currentTarget.getBoundingClientRect().left));
   }
 
   return (
@@ -87,22 +108,25 @@ export function TrendFigure({ bands, rounds, span, at, label, fixedWidth, onRead
           />
         ))}
         {ticks.map((tick) => (
-          <g key={tick.getTime()}>
-            <path className="trend-tick" d={`M${x(tick)} ${tops[0] ?? 0} V${height - AXIS}`} />
-            <text
-              className="trend-time"
-              x={x(tick)}
-              y={height - 7}
-              textAnchor={x(tick) > width - LABEL ? 'end' : 'middle'}
-            >
-              {tickText(tick.getTime(), span, words)}
-            </text>
+          <g key={tick.at}>
+            <path className="trend-tick" d={`M${x(tick.at)} ${tops[0] ?? 0} V${height - axis}`} />
+            {tick.texts.map((text, line) => (
+              <text
+                key={text}
+                className="trend-time"
+                x={x(tick.at)}
+                y={height - axis + 19 + 14 * line}
+                textAnchor={x(tick.at) > width - LABEL ? 'end' : 'middle'}
+              >
+                {text}
+              </text>
+            ))}
           </g>
         ))}
         {read === undefined ? null : (
           <path
             className="trend-read"
-            d={`M${x(wallClock(read.at))} ${(tops[0] ?? 0) - 4} V${height - AXIS}`}
+            d={`M${x(wallClock(read.at))} ${(tops[0] ?? 0) - 4} V${height - axis}`}
           />
         )}
         {drag === null ? null : (
@@ -111,7 +135,7 @@ export function TrendFigure({ bands, rounds, span, at, label, fixedWidth, onRead
             x={Math.min(x(drag.from), x(drag.to))}
             width={Math.abs(x(drag.to) - x(drag.from))}
             y={tops[0] ?? 0}
-            height={height - AXIS - (tops[0] ?? 0)}
+            height={height - axis - (tops[0] ?? 0)}
           />
         )}
       </svg>
@@ -185,9 +209,11 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
 /** An average is drawn as a pressure is. */
 const AVERAGED = { of: 'pressure', written: '', isAveraged: true, side: null, posture: null } as const;
 
-/** An average stands at the last of its readings. */
-function timeOfAverage({ points, at }: TrendRound): string {
-  return points.findLast(({ value }) => value.of === 'pressure')?.at ?? at;
+/** An average stands at the last of its own readings: what was taken on the feet after them is none of it. */
+function timeOfAverage({ points, average, at }: TrendRound): string {
+  const pressures = points.filter(({ value }) => value.of === 'pressure');
+  const own = pressures.findLast(({ entry }) => average?.used.includes(entry));
+  return (own ?? pressures.at(-1))?.at ?? at;
 }
 
 /** Joins what was taken here and is one number at a time, from round to round; pressures are joined to their diastolic only. */

@@ -14,3 +14,10 @@ export function tickText(time: number, span: Span, words: Words): string {
   const style = { month: 'short', year: 'numeric', timeZone: 'UTC' } as const;
   return new Intl.DateTimeFormat(words.say.locale, style).format(at);
 }
+
+/** What stands under a round of a drawing in which each has its own place: its time, and its day where that is another one. */
+export function roundTickTexts(time: number, isNewDay: boolean, words: Words): readonly string[] {
+  const iso = new Date(time).toISOString();
+  const text = timeText(iso.slice(11, 16), words);
+  return isNewDay ? [text, dayOfYearText(iso.slice(0, 10), words)] : [text];
+}

@@ -35,7 +35,7 @@ test('a pressure is read out as the trade writes it: no zero where there is no d
 test('a mean comes first, with its readings; one beside a limit is not rounded onto it', () => {
   const readings = [pressure(140, 88, '140/88'), pressure(139, 86, '139/86')];
   const shown = { systolic: '139.5', diastolic: '87' };
-  const both = round(readings, { systolic: 139.5, diastolic: 87, readings: 2, shown });
+  const both = round(readings, { systolic: 139.5, diastolic: 87, readings: 2, used: [], shown });
   expect(readText(both, 'pressure', words)).toBe('mean of 2: 139.5/87 (140/88, 139/86)');
   expect(averageText(round(readings), words)).toBeNull();
 });

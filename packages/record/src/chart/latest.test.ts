@@ -151,6 +151,7 @@ describe('the newest pressure', () => {
       systolic: 145.5,
       diastolic: 89,
       readings: 2,
+      used: [idOf(2), idOf(3)],
       shown: { systolic: null, diastolic: null },
     });
   });

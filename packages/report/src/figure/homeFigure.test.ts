@@ -54,7 +54,15 @@ describe('the invented week H1 in its figure', () => {
     if (!protocol.ok) throw new Error('ish-2020');
     const rules = homeRules(protocol.value);
     const result = homeResult(H1, NOTHING_BY_HAND, rules);
-    const { marks } = homeFigure({ readings: H1, result, rules, about: new Map([2, 28].map((index) => [index, { isAbout: true, place: 1 }])) }, words);
+    const { marks } = homeFigure(
+      {
+        readings: H1,
+        result,
+        rules,
+        about: new Map([2, 28].map((index) => [index, { isAbout: true, place: 1 }])),
+      },
+      words,
+    );
     const plain = figure.marks.map(({ text }) => text);
     expect(
       marks.map(({ text }, at) => text === plain[at]).flatMap((same, at) => (same ? [] : [at + 1])),

@@ -97,7 +97,7 @@ test('nothing typed is lost by a reload; a wrong number is said beside it; a sec
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
   const signed = article(page, '152/94');
   await expect(signed.getByText('148/90').first()).toBeVisible();
-  await expect(signed.getByText(/150\/92 of 2 readings/)).toBeVisible();
+  await expect(signed.getByText(/150\/92 from 2 readings, by/)).toBeVisible();
 });
 
 test('a pulse that was tapped stays in a round that is typed to its end after a reload', async ({

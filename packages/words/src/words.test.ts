@@ -179,7 +179,7 @@ describe('a sentence never contradicts the comparison that it tells', () => {
       'fast-on-short-count',
       (limit, by) => ({
         figures: { perMinute: limit + by, fastPerMinute: limit, windowSeconds: 55, fullWindowSeconds: 60 },
-        at: [0, 2],
+        at: [0, 1],
       }),
       1,
     ],
@@ -187,7 +187,7 @@ describe('a sentence never contradicts the comparison that it tells', () => {
       'slow-on-short-count',
       (limit, by) => ({
         figures: { perMinute: limit - by, slowPerMinute: limit, windowSeconds: 55, fullWindowSeconds: 60 },
-        at: [0, 2],
+        at: [0, 1],
       }),
       -1,
     ],
@@ -244,7 +244,7 @@ describe('a sentence never contradicts the comparison that it tells', () => {
     [
       'fast-on-short-count',
       { perMinute: (60 * 92) / 55, fastPerMinute: 100, windowSeconds: 55, fullWindowSeconds: 60 },
-      /^100\.4 a minute in 55 s is over 100:/,
+      /^100\.4 a minute is over 100, and was counted for only 55 s:/,
     ],
     [
       'disagrees',

@@ -31,6 +31,7 @@ import { averageText, titleText } from '../trend/trendText.js';
 import { wholeSpan } from '../trend/view.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { PrintedFoot } from './PrintedEnds.js';
+import { preparedText } from './preparedText.js';
 import { openText, openTitles, printedNotes, printedResults } from './printedNotes.js';
 import { useOpenActs } from './useOpenActs.js';
 import { useRulesOf } from './useRulesOf.js';
@@ -315,6 +316,7 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
     const given = contentOfEntry(original);
     return given !== null && !signs.some((sign) => sign === signOfCharted(given));
   });
+  const hasPressure = valuesOf(round.values, 'pressure').length > 0;
   const notDone =
     signing?.kind === 'round' ? signing.content.signs.flatMap((one) => ('notDone' in one ? [one] : [])) : [];
   return [
@@ -334,6 +336,9 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
     )),
     ...(signing?.kind === 'round' && signing.content.rest !== null
       ? [restText(signing.content.rest, words)]
+      : []),
+    ...(signing?.kind === 'round' && signing.content.evidence !== null && hasPressure
+      ? [preparedText(signing.content.evidence.exceptions, words)]
       : []),
     ...(signing?.kind === 'round' && signing.content.begun !== null
       ? [`${beginningText(signing.content.begun, words)}.`]

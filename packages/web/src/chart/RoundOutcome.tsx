@@ -6,6 +6,7 @@ import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { VersionMention } from '../protocol/VersionMention.js';
 import { Countersign } from './Countersign.js';
+import { preparedText } from './preparedText.js';
 import { SideBySide } from './SideBySide.js';
 import { whoText } from './who.js';
 
@@ -27,17 +28,7 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
   return (
     <div className="round-outcome">
       {begun === null ? null : <p className="small soft">{beginningText(begun, words)}</p>}
-      {evidence === null ? null : (
-        <p className="small soft">
-          {evidence.exceptions === null
-            ? words.sentence('prepare.notLooked')
-            : evidence.exceptions.length === 0
-              ? words.sentence('prepare.none')
-              : words.sentence('prepare.some', {
-                  text: evidence.exceptions.map((one) => words.sentence(`prepare.${one}`)).join(', '),
-                })}
-        </p>
-      )}
+      {evidence === null ? null : <p className="small soft">{preparedText(evidence.exceptions, words)}</p>}
       {rest === null ? null : <p className="small soft">{restText(rest, words)}</p>}
       {evidence === null || evidence.features === null ? null : (
         <p className="small soft">{askedText(evidence.features, words)}</p>

@@ -10,7 +10,6 @@ import type { Fact } from './facts.js';
 export function runFacts({ evidence, value, override, note }: RunContent, words: Words): Fact[] {
   const { say } = words;
   const { run, place, circumstances, markedBy } = evidence;
-  const unknown = words.sentence('chart.couldNotTell');
   const { lostMmHg, backMmHg } = run.palpated;
   const felt = [
     lostMmHg === null ? null : words.sentence('run.feltLost', { mmHg: lostMmHg }),
@@ -68,11 +67,7 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
           ] as const,
         ]),
     ...(felt.length === 0 ? [] : [[words.sentence('run.felt'), felt.join(', ')] as const]),
-    [
-      words.sentence('run.margin'),
-      run.peak === null ? (above ?? unknown) : words.sentence('run.pumpedTo', { mmHg: run.peak.mmHg, above }),
-    ],
-    [words.sentence('run.deflation'), rates.length === 0 ? unknown : rates.join(', ')],
+    ...(run.method === 'device' ? [] : byHandFacts(run.peak?.mmHg ?? null, above, rates, words)),
     ...(value.gap === null
       ? []
       : [
@@ -96,6 +91,20 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
           ] as const,
         ]),
     ...(note === null ? [] : [[words.sentence('pressure.note'), note] as const]),
+  ];
+}
+
+/** How far up and how fast down, by hand; what nobody wrote down or timed is said to be so. */
+function byHandFacts(
+  peakMmHg: number | null,
+  above: string | null,
+  rates: readonly string[],
+  words: Words,
+): Fact[] {
+  const pumped = peakMmHg === null ? above : words.sentence('run.pumpedTo', { mmHg: peakMmHg, above });
+  return [
+    [words.sentence('run.margin'), pumped ?? words.sentence('run.notWritten')],
+    [words.sentence('run.deflation'), rates.length === 0 ? words.sentence('run.notTimed') : rates.join(', ')],
   ];
 }
 

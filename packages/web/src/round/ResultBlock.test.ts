@@ -96,4 +96,20 @@ describe('the order in which the result is read', () => {
     expect(codes([soon, later])).toEqual(['recheck-abnormal-soon', 'recheck-abnormal-later']);
     expect(codes([later])).toEqual(['recheck-abnormal-again']);
   });
+
+test('an average says from how many readings and by whose rule, and leaves the wording of the rule to the protocol', () => {
+  const pressure = { systolic: 149, diastolic: 91, used: ['a', 'b'], needs: [], flags: [], why: [] };
+  const none = { meanPressureMmHg: null, pulsePressureMmHg: null, earlyWarning: null, category: null };
+  const textBy = (more: object) =>
+    resultLines(
+      {
+        ...{ ...none, arms: null, standing: null, scores: [], rechecks: [], actNow: [] },
+        pressure: { ...pressure, rule: 'acc-aha-2017', ...more },
+      } as never,
+      words,
+    )[0]?.text;
+  expect(textBy({ isGeneral: false })).toBe('149/91 from 2 readings, by ACC/AHA 2017');
+  expect(textBy({ isGeneral: true })).toBe(
+    '149/91 from 2 readings, by the general rule (that of ACC/AHA 2017), as no protocol was chosen here',
+  );
 });

@@ -187,7 +187,13 @@ export function resultLines(
     ...(arms === null ? [] : [line(words.sentence('result.arms'), '', armsBeside(arms.why, notes.arms))]),
     ...(standing === null
       ? []
-      : [line(words.sentence('result.standing'), '', standingBeside(standing, notes.standing))]),
+      : [
+          line(
+            words.sentence('result.standing'),
+            '',
+            standingBeside(standing, notes.standing, alertsOf(value)),
+          ),
+        ]),
     ...(rechecks.length === 0
       ? []
       : [
@@ -202,6 +208,11 @@ export function resultLines(
         ]),
     ...score.filter(({ flags }) => flags.length === 0),
   ];
+}
+
+/** The conditions of a round that somebody must act on: they stand before what it comes to. */
+function alertsOf({ actNow }: RoundValueKept): readonly string[] {
+  return actNow.map(({ condition }) => condition);
 }
 
 function averageLine(
@@ -222,10 +233,15 @@ function averageLine(
   const shown = value.category?.shown ?? null;
   const numbers = `${shown?.systolic ?? words.say.number(systolic)}/${shown?.diastolic ?? words.say.number(diastolic)}`;
   const by = words.sentence(isGeneral ? 'result.byGeneral' : 'result.by', {
-    text: words.title('readings', rule),
+    text: guidelineIn(words.title('readings', rule)),
   });
   const of = words.sentence('result.ofReadings', { readings: used.length });
   return { name, text: `${numbers} ${of}, ${by}`, flags: [...needs, ...flags], isPlain: false };
+}
+
+/** A rule goes by the name of its guideline, which its title begins with; how it averages stands in the protocol. */
+function guidelineIn(title: string): string {
+  return title.split(':')[0] ?? title;
 }
 
 /** What is still needed says already that there was too little. */

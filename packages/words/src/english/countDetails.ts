@@ -26,9 +26,9 @@ export const countDetails = {
   'fast-for-window': (f, say) =>
     `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.limit(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count ${f.has('fullWindowSeconds') ? `${say.short(f.value('fullWindowSeconds'))} s before you rely on it` : 'for longer'}.`,
   'slow-on-short-count': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.limit(f.value('slowPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
+    `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute is under ${say.limit(f.value('slowPerMinute'))}, and was counted for only ${say.short(f.value('windowSeconds'))} s: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
   'fast-on-short-count': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is over ${say.limit(f.value('fastPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
+    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.limit(f.value('fastPerMinute'))}, and was counted for only ${say.short(f.value('windowSeconds'))} s: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
   'breaths-full-minute': (f, say) =>
     `Breaths counted for ${say.short(f.value('windowSeconds'))} s tend to come out too low: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   irregular: (f, say) =>

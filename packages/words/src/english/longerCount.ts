@@ -11,9 +11,9 @@ export const longerCount = {
     'fast-for-window': (f, say) =>
       `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.limit(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough`,
     'slow-on-short-count': (f, say) =>
-      `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.limit(f.value('slowPerMinute'))}`,
+      `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute is under ${say.limit(f.value('slowPerMinute'))}, and was counted for only ${say.short(f.value('windowSeconds'))} s`,
     'fast-on-short-count': (f, say) =>
-      `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is over ${say.limit(f.value('fastPerMinute'))}`,
+      `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.limit(f.value('fastPerMinute'))}, and was counted for only ${say.short(f.value('windowSeconds'))} s`,
     'breaths-full-minute': (f, say) =>
       `breaths counted for ${say.short(f.value('windowSeconds'))} s tend to come out too low`,
     irregular: () => 'felt irregular, so a short count can miss a good deal either way (report it)',

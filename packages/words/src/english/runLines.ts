@@ -15,7 +15,7 @@ export const runLines = {
   rangeAlone: (f: Ends, say: Say) =>
     `range from deflation and gauge alone ${say.around(f.low, f.high).join(' to ')}`,
   scatter: (f: { mmHg: number }, say: Say) =>
-    `Besides, readings of one person minutes apart scatter with an SD of about ${say.short(f.mmHg)} mmHg.`,
+    `Readings of one person minutes apart scatter with an SD of about ${say.short(f.mmHg)} mmHg.`,
   deflation: 'Let down',
   early: (f: { rate: number }, say: Say) => `${say.short(f.rate)} mmHg a second at first`,
   mean: (f: { rate: number }, say: Say) => `${say.short(f.rate)} on the whole`,
@@ -25,6 +25,8 @@ export const runLines = {
   feltBack: (f: { mmHg: number }, say: Say) => `back at ${say.short(f.mmHg)} on the way down`,
   pumpedTo: (f: { mmHg: number; above: string | null }, say: Say) =>
     f.above === null ? `to ${say.short(f.mmHg)}` : `to ${say.short(f.mmHg)}: ${f.above}`,
+  notWritten: 'how high was not written down',
+  notTimed: 'how fast was not timed',
   margin: 'Pumped up',
   marginAbove: (f: { mmHg: number }, say: Say) =>
     f.mmHg < 0
@@ -41,9 +43,11 @@ export const runLines = {
   smallestBladder: (f: { width: number; length: number }, say: Say) =>
     `an arm like this needs a bladder of at least ${say.short(f.width)} x ${say.short(f.length)} cm`,
   scheme: 'By',
-  bias: 'Expect',
+  bias: 'Cuff size',
   biasOf: (f: { systolic: number; diastolic: number }, say: Say) =>
-    `${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg with the cuff at hand, on average; nobody subtracts it`,
+    f.systolic === 0 && f.diastolic === 0
+      ? 'fits: no error is expected of it'
+      : `expected to shift the reading by ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg on average; the reading stands as it was taken`,
   biasSpan: (
     f: { systolicLow: number; systolicHigh: number; diastolicLow: number; diastolicHigh: number },
     say: Say,

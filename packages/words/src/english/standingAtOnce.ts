@@ -10,7 +10,7 @@ export const REST = 'Let the person lie down if unsteady, chart it and report it
  */
 export const standingAtOnce = {
   'fall-on-standing': (f, say) =>
-    `The pressure fell${fallen(f, say)} ${at(f, say)}, which meets the limits of a fall on standing: ${lower(REST)}`,
+    `The pressure fell${fallen(f, say)} ${at(f, say)}, which meets the limits of a fall on standing${still(f, say)}: ${lower(REST)}`,
   'symptoms-on-standing': (f, say) =>
     `The person felt unwell ${at(f, say)}: stop, lay the person down, chart what was felt and report it; call for help for chest pain or a faint.`,
   'standing-systolic-low': (f, say) =>
@@ -27,6 +27,18 @@ export function fallen(f: Figures, say: Say): string {
   const diastolic = f.has('diastolicFall') ? [`${say.short(f.value('diastolicFall'))} diastolic`] : [];
   const both = [...systolic, ...diastolic];
   return both.length === 0 ? '' : ` by ${say.allOf(both)}`;
+}
+
+/** What was left of a fall at the third minute, where it lasts. */
+function still(f: Figures, say: Say): string {
+  if (!f.has('lastMinutes')) return '';
+  const systolic = f.has('lastSystolicFall') ? [`${say.short(f.value('lastSystolicFall'))} systolic`] : [];
+  const diastolic = f.has('lastDiastolicFall')
+    ? [`${say.short(f.value('lastDiastolicFall'))} diastolic`]
+    : [];
+  const both = [...systolic, ...diastolic];
+  const down = both.length === 0 ? '' : ` by ${say.allOf(both)}`;
+  return `, and ${say.short(f.value('lastMinutes'))} min up it was still down${down}`;
 }
 
 export function at(f: Figures, say: Say): string {

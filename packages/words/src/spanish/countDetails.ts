@@ -25,9 +25,9 @@ export const countDetails: Reworded<typeof english> = {
   'fast-for-window': (f, say) =>
     `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto es más de ${say.limit(f.value('fastPerMinute'))}, y una frecuencia rápida contada solo ${say.short(f.value('windowSeconds'))} s no es bastante exacta: cuente ${f.has('fullWindowSeconds') ? `${say.short(f.value('fullWindowSeconds'))} s antes de fiarse` : 'más tiempo'}.`,
   'slow-on-short-count': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} por minuto en ${say.short(f.value('windowSeconds'))} s es menos de ${say.limit(f.value('slowPerMinute'))}: cuente ${say.short(f.value('fullWindowSeconds'))} s antes de fiarse.`,
+    `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} por minuto es menos de ${say.limit(f.value('slowPerMinute'))}, y se contó solo ${say.short(f.value('windowSeconds'))} s: cuente ${say.short(f.value('fullWindowSeconds'))} s antes de fiarse.`,
   'fast-on-short-count': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto en ${say.short(f.value('windowSeconds'))} s es más de ${say.limit(f.value('fastPerMinute'))}: cuente ${say.short(f.value('fullWindowSeconds'))} s antes de fiarse.`,
+    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto es más de ${say.limit(f.value('fastPerMinute'))}, y se contó solo ${say.short(f.value('windowSeconds'))} s: cuente ${say.short(f.value('fullWindowSeconds'))} s antes de fiarse.`,
   'breaths-full-minute': (f, say) =>
     `Las respiraciones contadas ${say.short(f.value('windowSeconds'))} s tienden a salir de menos: cuente ${say.short(f.value('fullWindowSeconds'))} s.`,
   irregular: (f, say) =>

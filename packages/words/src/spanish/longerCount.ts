@@ -8,9 +8,9 @@ export const longerCount: Reworded<typeof english> = {
     'fast-for-window': (f, say) =>
       `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto es más de ${say.limit(f.value('fastPerMinute'))}, y una frecuencia rápida contada solo ${say.short(f.value('windowSeconds'))} s no es bastante exacta`,
     'slow-on-short-count': (f, say) =>
-      `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} por minuto en ${say.short(f.value('windowSeconds'))} s es menos de ${say.limit(f.value('slowPerMinute'))}`,
+      `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} por minuto es menos de ${say.limit(f.value('slowPerMinute'))}, y se contó solo ${say.short(f.value('windowSeconds'))} s`,
     'fast-on-short-count': (f, say) =>
-      `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto en ${say.short(f.value('windowSeconds'))} s es más de ${say.limit(f.value('fastPerMinute'))}`,
+      `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto es más de ${say.limit(f.value('fastPerMinute'))}, y se contó solo ${say.short(f.value('windowSeconds'))} s`,
     'breaths-full-minute': (f, say) =>
       `las respiraciones contadas ${say.short(f.value('windowSeconds'))} s tienden a salir de menos`,
     irregular: () =>

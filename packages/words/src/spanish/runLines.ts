@@ -14,7 +14,7 @@ export const runLines: Reworded<typeof english> = {
   rangeAlone: (f, say) =>
     `intervalo solo por desinflado y manómetro: ${say.around(f.low, f.high).join(' a ')}`,
   scatter: (f, say) =>
-    `Además, las lecturas de una misma persona con minutos de diferencia se dispersan con una DE de unos ${say.short(f.mmHg)} mmHg.`,
+    `Las lecturas de una misma persona con minutos de diferencia se dispersan con una DE de unos ${say.short(f.mmHg)} mmHg.`,
   deflation: 'Desinflado',
   early: (f, say) => `${say.short(f.rate)} mmHg por segundo al principio`,
   mean: (f, say) => `${say.short(f.rate)} en conjunto`,
@@ -24,6 +24,8 @@ export const runLines: Reworded<typeof english> = {
   feltBack: (f, say) => `volvió en ${say.short(f.mmHg)} al bajar`,
   pumpedTo: (f, say) =>
     f.above === null ? `hasta ${say.short(f.mmHg)}` : `hasta ${say.short(f.mmHg)}: ${f.above}`,
+  notWritten: 'no se anotó hasta dónde',
+  notTimed: 'no se cronometró',
   margin: 'Inflado',
   marginAbove: (f, say) =>
     f.mmHg < 0
@@ -39,9 +41,11 @@ export const runLines: Reworded<typeof english> = {
   smallestBladder: (f, say) =>
     `un brazo así necesita una cámara de al menos ${say.short(f.width)} x ${say.short(f.length)} cm`,
   scheme: 'Según',
-  bias: 'Espere',
+  bias: 'Talla del manguito',
   biasOf: (f, say) =>
-    `${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg con el manguito a mano, en promedio; nadie lo resta`,
+    f.systolic === 0 && f.diastolic === 0
+      ? 'es la del brazo: no se espera error por ella'
+      : `se espera que desvíe la lectura ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg en promedio; la lectura queda como se tomó`,
   biasSpan: (f, say) =>
     `en muchos estudios sistólica de ${signed(f.systolicLow, say)} a ${signed(f.systolicHigh, say)}, diastólica de ${signed(f.diastolicLow, say)} a ${signed(f.diastolicHigh, say)} mmHg`,
 };

@@ -12,6 +12,8 @@ export const chart = {
     [`printed ${f.at}`, f.who === null ? null : `by ${f.who}`, f.program]
       .filter((part) => part !== null)
       .join(' · '),
+  madeReady: 'Made ready: all as it should be before the pressure.',
+  madeReadyBut: (f: Text) => `Made ready, but for: ${f.text}.`,
   printedNoted: 'Noted',
   printedEven: 'Each round stands in a place of its own: the time between them is not to scale.',
   printedTrend: 'Pressure and pulse over time',

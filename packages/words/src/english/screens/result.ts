@@ -10,7 +10,7 @@ export const result = {
   by: (f: Text) => `by ${f.text}`,
   byGeneral: (f: Text) => `by the general rule (that of ${f.text}), as no protocol was chosen here`,
   ofReadings: (f: { readings: number }, say: Say) =>
-    `of ${say.counted(f.readings, { one: 'reading', other: 'readings' })}`,
+    `from ${say.counted(f.readings, { one: 'reading', other: 'readings' })}`,
   noAverage: 'No average yet',
   category: 'Category',
   fallsIn: (f: { pressure: string; category: string; guideline: string }) =>

@@ -11,6 +11,8 @@ export const chart: Reworded<typeof english> = {
     [`impreso ${f.at}`, f.who === null ? null : `por ${f.who}`, f.program]
       .filter((part) => part !== null)
       .join(' · '),
+  madeReady: 'Preparación: todo como debe ser antes de la presión.',
+  madeReadyBut: (f) => `Preparación, salvo: ${f.text}.`,
   printedNoted: 'Anotado',
   printedEven: 'Cada ronda tiene su propio lugar: el tiempo entre ellas no está a escala.',
   printedTrend: 'Presión y pulso en el tiempo',

@@ -70,6 +70,28 @@ describe('the invented week H1 in its figure', () => {
     expect(marks[1]?.text).toBe(`about ${plain[1]}`);
   });
 
+  // T1 of the out-of-office handbook 19: on 30 March 2025 the clock of Lisbon went from 00:30+00:00 to 02:30+01:00 within an hour.
+  test('a week in which the clock was changed has a mark before that day, and words; another has none', () => {
+    const protocol = presetProtocol({ home: 'ish-2020' });
+    if (!protocol.ok) throw new Error('ish-2020');
+    const rules = homeRules(protocol.value);
+    // From the third day on the wall clock stands an hour further on.
+    const moved = H1.map((one) => (one.localDay < (H1[8] as (typeof H1)[0]).localDay ? one : { ...one, atMs: one.atMs - 3_600_000 })); // biome-ignore format: one thought
+    const drawn = homeFigure(
+      { readings: moved, result: homeResult(moved, NOTHING_BY_HAND, rules), rules },
+      words,
+    );
+    const [mark, ...others] = withClass(drawn.svg, 'figure-clock-change');
+    expect(others).toEqual([]);
+    const xs = drawn.marks.filter(({ index }) => index === 8 || index === 9).map(({ x }) => x);
+    expect(Number(mark?.at.x1)).toBeGreaterThan(xs[0] as number);
+    expect(Number(mark?.at.x1)).toBeLessThan(xs[1] as number);
+    expect(drawn.svg).toContain('clock changed');
+    expect(drawn.description).toMatch(/The clock was changed before the readings of \S+/);
+    expect(withClass(figure.svg, 'figure-clock-change')).toEqual([]);
+    expect(figure.description).not.toContain('clock');
+  });
+
   test('what is left out is open, what is used is filled, and each sitting is joined as a pair', () => {
     expect(withClass(figure.svg, 'is-left-out').length).toBe(8); // two marks of each of the four of day 1
     expect(withClass(figure.svg, 'is-used').length).toBe(48);

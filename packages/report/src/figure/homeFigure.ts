@@ -3,6 +3,7 @@ import {
   type HomeResult,
   type HomeRules,
   homeDayOf,
+  inTimeOrder,
   type SeriesReading,
   type SidedLimit,
   sittingsOf,
@@ -31,6 +32,7 @@ import {
   dayText,
   meansText,
   meanText,
+  offsetOf,
   pressureText,
   type TimesSaid,
   timeOfReading,
@@ -59,6 +61,9 @@ const LEAST_DAY = 8;
 
 /** Half the width of the smallest mark. */
 const LEAST_HALF = 1.2;
+
+/** Room for the words beside a change of the clock. */
+const CHANGE_WIDTH = 70;
 
 /** Room for the label of a day under the plot. */
 const LABEL_WIDTH = 52;
@@ -112,6 +117,8 @@ export function homeFigure(
     }),
   );
   frame.push(...dayParts(firstDay, lastDay, days.length > 0));
+  const changes = clockChanges(readings);
+  frame.push(...changeLines());
 
   const marks: Mark[] = [];
   const shapes: Svg[] = [];
@@ -176,6 +183,13 @@ export function homeFigure(
     }),
     ...(mean === null ? [] : [words.sentence('report.meanSays', { mean })]),
     words.sentence('report.limitSays', { limit: limitsText(rules.highSystolic, rules.highDiastolic, words) }),
+    ...(changes.length === 0
+      ? []
+      : [
+          words.sentence('report.clockChangedBefore', {
+            days: changes.map(({ after }) => dayText(homeDayOf(after, rules), words)),
+          }),
+        ]),
   ].join(' ');
   const svg = drawn(drawing, title, description, words.say.locale, [
     ...frame,
@@ -213,6 +227,23 @@ export function homeFigure(
       parts.push(label(dayText(day, words, true), middle, bottom + 24, paint, { anchor: 'middle', size: TEXT.small, isMuted: true })); // biome-ignore format: one thought
     }
     return parts;
+  }
+
+  /** Where the clock was changed: between two days, or between the readings of one. */
+  function changeLines(): Svg[] {
+    return changes.flatMap(({ before, after }) => {
+      const day = homeDayOf(after, rules);
+      const at = homeDayOf(before, rules) < day ? x(day) : (placeOf(before) + placeOf(after)) / 2;
+      // At the right edge its words stand before it.
+      const isLate = right - at < CHANGE_WIDTH;
+      return [
+        line([at, top, at, bottom], paint.ink, 0.8, '1 2', 'figure-clock-change'),
+        label(words.sentence('report.clockChange'), at + (isLate ? -3 : 3), top + 9, paint, {
+          size: TEXT.small,
+          ...(isLate ? { anchor: 'end' } : {}),
+        }),
+      ];
+    });
   }
 
   function limitLine(limit: SidedLimit | null, measure: 'systolic' | 'diastolic'): Svg[] {
@@ -261,6 +292,15 @@ export function homeFigure(
       ...(left === undefined ? [] : [words.sentence('report.notUsed', { why: words.detail(left) })]),
     ].join(' ');
   }
+}
+
+/** Readings between which the wall clock moved against UTC: it was changed, or the person was in another zone. */
+function clockChanges(readings: readonly SeriesReading[]) {
+  const inOrder = inTimeOrder(readings);
+  return inOrder.flatMap((after, k) => {
+    const before = inOrder[k - 1];
+    return before === undefined || offsetOf(before) === offsetOf(after) ? [] : [{ before, after }];
+  });
 }
 
 /** Both limits as one pressure; null where there is none. */

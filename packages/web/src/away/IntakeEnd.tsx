@@ -208,6 +208,9 @@ function ComesTo({
           <p>{words.sentence(already.length > 0 ? 'away.nothingNew' : 'away.noReading')}</p>
         ) : (
           <>
+            {isNightAsked(evidence, form.text) ? (
+              <p className="notice">{words.sentence('away.nightByClockYet')}</p>
+            ) : null}
             <ShortResult content={content} rules={inForce} />
             <LeftOut content={content} isRefusedSaid />
             <ul className="flags">

@@ -110,7 +110,8 @@ function OfRecording({
   return (
     <section className="form" aria-label={words.sentence('away.ofRecording')}>
       <h2>{words.sentence('away.ofRecording')}</h2>
-      <SleepTimes form={form} rules={ambulatoryRules}>
+      <SleepTimes form={form} rules={ambulatoryRules} />
+      <div className="away-sleep">
         <Field label={words.sentence('away.scheduled')}>
           {(control) => (
             <input
@@ -124,7 +125,7 @@ function OfRecording({
             />
           )}
         </Field>
-      </SleepTimes>
+      </div>
     </section>
   );
 }

@@ -1,6 +1,5 @@
 import type { InForce } from '@evenfall/record';
 import { clock } from '@evenfall/words';
-import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { timeText } from '../app/times.js';
 import { Field } from '../parts/Field.js';
@@ -11,12 +10,10 @@ const DAY_MINUTES = 1440;
 type SleepProps = {
   readonly form: { readonly text: TextOf; readonly set: (field: string, text: string) => void };
   readonly rules: InForce['ambulatoryRules'];
-  /** What else is asked in the same row. */
-  readonly children?: ReactNode;
 };
 
 /** Asks when the person slept, or whether that is not known: before a recording is signed, and after. */
-export function SleepTimes({ form, rules, children }: SleepProps) {
+export function SleepTimes({ form, rules }: SleepProps) {
   const { words } = useApp();
   const at = (minutes: number) => timeText(clock(minutes), words);
   return (
@@ -34,7 +31,6 @@ export function SleepTimes({ form, rules, children }: SleepProps) {
             )}
           </Field>
         ))}
-        {children}
       </div>
       <label className="tick">
         <input

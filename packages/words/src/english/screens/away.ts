@@ -76,6 +76,8 @@ export const away = {
   sleepSaid: (f: { night: string; nap: string | null }) =>
     `asleep ${f.night}${f.nap === null ? '' : `, a nap ${f.nap}`}`,
   sleepNotKnown: 'not known',
+  nightByClockYet:
+    'Until it is said when the person slept, night is a few hours of the clock: whether there is enough, and what the night comes to, can change with it.',
   sayAsleep: 'Say when the person slept, or that it is not known.',
   scheduled: 'Readings it was set to take',
   scheduledWrong: 'The number of readings that were planned is a whole number, or blank.',

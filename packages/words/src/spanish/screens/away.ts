@@ -69,6 +69,8 @@ export const away: Reworded<typeof english> = {
     `Horas de sueño corregidas por ${f.who}, ${f.at}: ${f.after}; antes, ${f.before}. Motivo: «${f.why}».`,
   sleepSaid: (f) => `durmió ${f.night}${f.nap === null ? '' : `, siesta ${f.nap}`}`,
   sleepNotKnown: 'no se sabían',
+  nightByClockYet:
+    'Hasta que se diga cuándo durmió la persona, la noche son unas horas del reloj: si hay suficientes lecturas y qué da la noche puede cambiar con ello.',
   sayAsleep: 'Diga cuándo durmió la persona, o que no se sabe.',
   scheduled: 'Lecturas programadas',
   scheduledWrong: 'El número de lecturas programadas es un número entero, o queda en blanco.',

@@ -98,6 +98,44 @@ describe('a pressure that was heard', () => {
   });
 });
 
+// Bedside handbook 3.14: how long somebody stood, or lay, and that they felt faint belong to the reading wherever it goes.
+describe('how it was on the feet', () => {
+  const FELT = 'dizzy, faint or unwell on their feet';
+  const posture = { uprightMinutes: 1.1, unwellUpright: true };
+  const up = run(1, heard(112, 70), { place: { posture: 'stand' }, posture });
+
+  test('is told in a note to whoever reads it, and to a program as extensions', () => {
+    const found = of(1, [up, signing(2, [up])]);
+    expect(found?.note?.[0]).toEqual({ text: `1.1 min on the feet, ${FELT}` });
+    expect(found?.extension?.slice(1)).toEqual([
+      { url: 'https://evenfall.invalid/fhir/unwell-upright', valueBoolean: true },
+      { url: 'https://evenfall.invalid/fhir/minutes-upright', valueDecimal: 1.1 },
+    ]);
+    const lying = run(3, heard(148, 84), { place: { posture: 'lie' }, posture: { lyingMinutes: 5 } });
+    expect(of(3, [lying, signing(4, [lying])])).toMatchObject({
+      extension: [{}, { url: 'https://evenfall.invalid/fhir/minutes-lying', valueDecimal: 5 }],
+      note: [{ text: '5 min lying before' }, {}, {}],
+    });
+  });
+
+  test('goes out with a value from elsewhere too, in words once', () => {
+    const noted = (note: string | null) =>
+      of(1, [
+        reported(
+          1,
+          { of: 'pressure', systolic: 112, diastolic: 70 },
+          { said: { unwellUpright: true, note } },
+        ),
+      ]);
+    for (const found of [noted(null), noted(`${FELT}\nseen by the window`)]) {
+      expect(found?.extension).toEqual([
+        { url: 'https://evenfall.invalid/fhir/unwell-upright', valueBoolean: true },
+      ]);
+      expect(JSON.stringify(found?.note).split(FELT)).toHaveLength(2);
+    }
+  });
+});
+
 // Interoperability handbook 3 and 11: both components always, the diastolic with a reason.
 test('a pressure that was felt has no diastolic and says so, with the code of palpation second', () => {
   const reading = run(1, felt(122));

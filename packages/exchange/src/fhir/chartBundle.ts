@@ -96,7 +96,7 @@ function observationsOf({ chart, entries, series, rulesOf, words, isSnomed }: Bu
     ];
   });
   const elsewhere = chart.reported.flatMap((of) =>
-    reportedOf(of).map((entry) => reportedObservation(entry, of)),
+    reportedOf(of).map((entry) => reportedObservation(entry, of, words)),
   );
   return [
     ...charted,

@@ -4,18 +4,19 @@ import type { CodeableConcept, ObservationComponent } from 'fhir/r4.js';
 import type { Charted, Particulars } from './charted.js';
 import { absent, category, concept, LOINC, named, SNOMED_POSTURES, SNOMED_SITES } from './concepts.js';
 import { categoryOfReading } from './interpretation.js';
+import { postureExtensions, postureNotes } from './posture.js';
 import { quantity } from './quantity.js';
 import { reference } from './references.js';
 import { BODY_POSITION, profileUrl } from './systems.js';
 
 /**
  * A pressure in the blood-pressure profile: always both components, the diastolic with a reason where there is none.
- * Cuff and arm stand in a note, since R4 has no element for them. Source: interoperability handbook 3, 8 and 11.
+ * Cuff, arm and how it was on the feet stand in a note, since R4 has no element for them. Source: interoperability handbook 3, 8 and 11.
  */
 export function pressureParticulars(charted: Charted<'run'>): Particulars {
   const { entry, words, isSnomed } = charted;
   const pressure = chartedPressure(entry) as ChartedPressure;
-  const { place, gauge } = entry.content.evidence;
+  const { place, circumstances, gauge } = entry.content.evidence;
   const isFelt = entry.content.value.method === 'palpation';
   const category_ = categoryOfReading(charted);
   return {
@@ -38,8 +39,9 @@ export function pressureParticulars(charted: Charted<'run'>): Particulars {
           isSnomed ? (SNOMED_POSTURES[place.posture] ?? null) : null,
         ),
       },
+      ...postureExtensions(circumstances),
     ],
-    notes: [...notesOf(charted), ...(category_?.notes ?? [])],
+    notes: [...postureNotes(circumstances, words), ...notesOf(charted), ...(category_?.notes ?? [])],
   };
 }
 

@@ -1,7 +1,9 @@
 import type { AmendedEntry, ReportedValue, StoredEntry } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
 import type { Particulars } from './charted.js';
 import { category, concept, LOINC } from './concepts.js';
+import { postureExtensions, postureNotes } from './posture.js';
 import { component } from './pressureParticulars.js';
 import { quantity } from './quantity.js';
 import { reference, urn } from './references.js';
@@ -18,9 +20,15 @@ export function reportedOf({ current, story }: AmendedEntry): readonly Reported[
 }
 
 /** A value from elsewhere as an Observation: by whoever said it, with what they said of it and nothing more. */
-export function reportedObservation(entry: Reported, { standing }: AmendedEntry): Observation {
+export function reportedObservation(entry: Reported, { standing }: AmendedEntry, words: Words): Observation {
   const { value, by, method, site, posture, interpretation, status, until, note, asSent } = entry.content;
-  const notes = [asSent ?? '', note ?? ''].filter((said) => said.trim() !== '');
+  // Where it came with the words of a bundle, its note has them already.
+  const posed = postureNotes(entry.content, words).filter((text) => note?.includes(text) !== true);
+  const notes = [asSent ?? '', ...posed, note ?? ''].filter((said) => said.trim() !== '');
+  const extension = [
+    ...(posture === null ? [] : [{ url: BODY_POSITION, valueCodeableConcept: { text: posture } }]),
+    ...postureExtensions(entry.content),
+  ];
   const start = fhirTime(entry.measuredAt.at);
   return {
     resourceType: 'Observation',
@@ -35,9 +43,7 @@ export function reportedObservation(entry: Reported, { standing }: AmendedEntry)
     ...(by === null ? {} : { performer: [{ display: by }] }),
     ...(method === null ? {} : { method: { text: method } }),
     ...(site === null ? {} : { bodySite: { text: site } }),
-    ...(posture === null
-      ? {}
-      : { extension: [{ url: BODY_POSITION, valueCodeableConcept: { text: posture } }] }),
+    ...(extension.length === 0 ? {} : { extension }),
     ...(interpretation === null ? {} : { interpretation: [{ text: interpretation }] }),
     ...(notes.length === 0 ? {} : { note: notes.map((said) => ({ text: said })) }),
   };

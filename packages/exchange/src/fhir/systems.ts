@@ -37,6 +37,15 @@ export const OUR_EXTENSIONS = {
   protocol: `${OURS}/protocol-content`,
 } as const;
 
+/** What the standard has no element for and a file says of a pressure beside words: how it was on the feet, how long somebody had lain. */
+export const POSTURE_EXTENSIONS = {
+  /** Whether they felt dizzy, faint or unwell on their feet; boolean. */
+  unwellUpright: `${OURS}/unwell-upright`,
+  /** How long they had stood, or lain; minutes, decimal. */
+  uprightMinutes: `${OURS}/minutes-upright`,
+  lyingMinutes: `${OURS}/minutes-lying`,
+} as const;
+
 const PROFILE = 'http://hl7.org/fhir/StructureDefinition';
 export const BODY_POSITION = `${PROFILE}/observation-bodyPosition`;
 

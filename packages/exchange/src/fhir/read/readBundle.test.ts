@@ -1,6 +1,8 @@
 import type { Observation } from 'fhir/r4.js';
 import { describe, expect, test } from 'vitest';
+import { bundleOf, heard, idOf, run, signing } from '../../../testing/charts.js';
 import { PATIENT_URL, PRACTITIONER_URL, sketches } from '../../../testing/sketches.js';
+import { chartBundle } from '../chartBundle.js';
 import { readBundle } from './readBundle.js';
 
 const PATIENT = {
@@ -94,6 +96,57 @@ describe('the shapes of the handbook, section 11', () => {
     expect(one(sketches.dayMean)).toMatchObject({
       value: { systolic: 126.4 },
       until: '2025-02-28T09:00:00+00:00',
+    });
+  });
+});
+
+// A pressure of an Evenfall that came by way of another system: without the entries that it was made from.
+describe('how it was on the feet', () => {
+  const extended = (...extension: object[]) => bent(sketches.heard, { extension });
+  const unwell = (said: object) => ({ url: 'https://evenfall.invalid/fhir/unwell-upright', ...said });
+  const upright = (said: object) => ({ url: 'https://evenfall.invalid/fhir/minutes-upright', ...said });
+  const lying = (said: object) => ({ url: 'https://evenfall.invalid/fhir/minutes-lying', ...said });
+
+  test('is read where it is said, and not known where it is not', () => {
+    const said = [unwell({ valueBoolean: true }), upright({ valueDecimal: 1.1 })];
+    expect(one(extended(...said))).toMatchObject({
+      unwellUpright: true,
+      uprightMinutes: 1.1,
+      lyingMinutes: null,
+    });
+    expect(one(extended(unwell({ valueBoolean: false }), lying({ valueDecimal: 5 })))).toMatchObject({
+      unwellUpright: false,
+      uprightMinutes: null,
+      lyingMinutes: 5,
+    });
+  });
+
+  test('comes back from a bundle as it went out', () => {
+    const posture = { uprightMinutes: 3.2, unwellUpright: true };
+    const up = run(1, heard(112, 70), { place: { posture: 'stand' }, posture });
+    const resources = (chartBundle(bundleOf([up, signing(2, [up])])).entry ?? []).map(
+      ({ resource }) => resource,
+    );
+    const [found] = resources.filter((resource) => resource?.id === idOf(1));
+    expect(one(bent(found as Observation, { subject: sketches.heard.subject }))).toMatchObject({
+      value: { of: 'pressure', systolic: 112, diastolic: 70 },
+      ...posture,
+      note: expect.stringContaining('dizzy, faint or unwell on their feet'),
+    });
+  });
+
+  test('is refused at its place where it cannot be, and passed over beside another sign', () => {
+    expect(refusedOf(extended(unwell({ valueString: 'yes' })))).toEqual([
+      '/extension/0/valueBoolean missing',
+    ]);
+    expect(refusedOf(extended(unwell({ valueBoolean: 'true' })))).toEqual([
+      '/extension/0/valueBoolean contradicts',
+    ]);
+    expect(refusedOf(extended({ url: 'x' }, upright({ valueDecimal: 61 })))).toEqual([
+      '/extension/1/valueDecimal out-of-range',
+    ]);
+    expect(one(bent(sketches.pulse, { extension: [unwell({ valueBoolean: true })] }))).toMatchObject({
+      unwellUpright: null,
     });
   });
 });

@@ -12,6 +12,7 @@ import type { Reported } from '../../reading/reported.js';
 import { BODY_POSITION, SYSTEMS } from '../systems.js';
 import { asObject, codesIn, type Json, listIn, objectIn, textIn, textOfConcept } from './json.js';
 import { DIASTOLIC_CODES, SIGN_BY_LOINC, SYSTOLIC_CODES } from './knownCodes.js';
+import { postureKnownIn } from './postureIn.js';
 import { converted, UNITS_READ } from './units.js';
 
 /** Names of who measured, by the addresses that a bundle gives them. */
@@ -35,6 +36,7 @@ export function readObservation(resource: Json, at: string, names: Names): Parse
   const status = statusOf(resource, refuse);
   const time = timeOf(resource, refuse);
   const value = signIn(resource, refuse);
+  const posed = value?.value.of === 'pressure' ? postureKnownIn(resource, refuse) : NOT_POSED;
   if (refusals.length > 0 || status === null || time === null || value === null) {
     return { ok: false, refusals };
   }
@@ -60,15 +62,15 @@ export function readObservation(resource: Json, at: string, names: Names): Parse
     ),
     source: { format: 'fhir', id: cut(nameOf(resource), LONGEST_NAME) },
     saidAt: stampOf(resource.issued)?.at ?? null,
-    uprightMinutes: null,
-    lyingMinutes: null,
-    unwellUpright: null,
+    ...posed,
   };
   return {
     ok: true,
     value: { at, content, measuredAt: time.measuredAt, isInError: status === 'entered-in-error' },
   };
 }
+
+const NOT_POSED = { unwellUpright: null, uprightMinutes: null, lyingMinutes: null } as const;
 
 /** Longer words than these are cut; what was said in full stands in the file. Characters; source: decision of this project. */
 const LONGEST_WORDS = 200;
@@ -82,7 +84,8 @@ function cut(text: string | null, longest: number): string | null {
 
 const isText = (text: string | null): text is string => text !== null;
 
-type Refuse = (
+/** Says what is wrong at a place below the resource; the answer is always null. */
+export type Refuse = (
   place: string,
   code: RefusalCode,
   expected: string,

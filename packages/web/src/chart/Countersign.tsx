@@ -13,6 +13,7 @@ import { loadAgents, loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMay, useMeasuring, useSignedIn } from '../signIn/useAccess.js';
 import { ownRounds } from './ownRounds.js';
+import { presumedSupervisor } from './presumedSupervisor.js';
 import { SideBySide } from './SideBySide.js';
 
 type CountersignProps = {
@@ -37,19 +38,24 @@ export function Countersign({ id, round, signing, signers, person }: Countersign
   const [isAsked, setAsked] = useState(false);
   const [isOpen, setOpen] = useState(false);
   const [isKept, setKept] = useState(false);
-  // Whoever comes here without the list of people has nobody to choose from yet.
-  useEffect(() => void loadAgents(app), [app]);
+  // Whoever comes here without the list of people has nobody to choose from yet; a form that is closed asks for nothing.
+  useEffect(() => {
+    if (isOpen) void loadAgents(app);
+  }, [app, isOpen]);
   const measuring = useMeasuring();
+  const learners = useKept(({ kept }) => kept.learners) ?? [];
   const [refused, setRefused] = useState<string | null>(null);
   const who = useSignedIn();
   const maySupervise = useMay('supervisor');
   const supervisors = known.filter((one) => !signers.has(one.id));
-  const isOneOf = (id: string | null) => supervisors.some((one) => one.id === id);
   const chosen = form.text('agent');
-  // Whoever signs in countersigns under their own name; else whoever is measuring, until somebody else is chosen.
-  const agent = who?.agent.id ?? (chosen === '' && isOneOf(measuring) ? (measuring ?? '') : chosen);
+  const ids = supervisors.map((one) => one.id);
+  const entries = asked.value === null ? [] : entriesIn(asked.value);
+  // Whoever signs in countersigns under their own name; else whoever is measuring and no learner, until somebody is chosen.
+  const presumed = presumedSupervisor(measuring, ids, learners, entries);
+  const agent = who?.agent.id ?? (chosen === '' ? (presumed ?? '') : chosen);
   const name = known.find((one) => one.id === agent)?.name ?? who?.agent.name ?? '';
-  const own = ownRounds(asked.value === null ? [] : entriesIn(asked.value), agent, signing);
+  const own = ownRounds(entries, agent, signing);
   const ownRound = own.find((one) => one.id === form.text('own')) ?? null;
   const verdict = form.text('verdict');
   const note = form.text('note').trim();

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 
 type AskedFirstProps = {
@@ -11,13 +11,22 @@ type AskedFirstProps = {
   readonly onSure: () => void;
 };
 
-/** Does what cannot be undone, once that was said twice. */
+/**
+ * Does what cannot be undone, once that was said twice. The button that asked goes with the asking, and the focus with it: by
+ * keyboard it goes on to what keeps everything, and back to the button.
+ */
 export function AskedFirst({ does, asks, now, onSure }: AskedFirstProps) {
   const { words } = useApp();
   const [isAsking, setAsking] = useState(false);
+  const wasAsking = useRef(false);
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (isAsking !== wasAsking.current) button.current?.focus();
+    wasAsking.current = isAsking;
+  }, [isAsking]);
   if (!isAsking) {
     return (
-      <button type="button" className="button button-quiet" onClick={() => setAsking(true)}>
+      <button ref={button} type="button" className="button button-quiet" onClick={() => setAsking(true)}>
         {does}
       </button>
     );
@@ -29,7 +38,7 @@ export function AskedFirst({ does, asks, now, onSure }: AskedFirstProps) {
         <button type="button" className="button" onClick={onSure}>
           {now}
         </button>
-        <button type="button" className="button button-quiet" onClick={() => setAsking(false)}>
+        <button ref={button} type="button" className="button button-quiet" onClick={() => setAsking(false)}>
           {words.sentence('app.cancel')}
         </button>
       </div>

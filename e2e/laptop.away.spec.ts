@@ -84,7 +84,19 @@ test('a week is typed by the keys alone, and its page says what it comes to and 
     // A number that is half typed is none: nothing is made of it before it is left.
     await cell('Systolic', 7, 'Evening', 1).fill('14');
     await expect(page.getByRole('region', { name: /^Day 7, / }).getByRole('alert')).toHaveCount(0);
+    // To sign is no way to leave it: the press is not lost, and says what is to be finished.
+    await page.getByRole('button', { name: 'Sign', exact: true }).click();
+    await page.getByRole('link', { name: '“14” is not finished: type the rest of it, or clear it.' }).click();
+    await expect(cell('Systolic', 7, 'Evening', 1)).toBeFocused();
     await cell('Systolic', 7, 'Evening', 1).fill('136');
+  });
+
+  await test.step('by keyboard the question before all of it is lost keeps the focus, and gives it back', async () => {
+    const discard = page.getByRole('button', { name: 'Discard it and start again …' });
+    await discard.press('Enter');
+    await expect(page.getByRole('button', { name: 'Cancel' })).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(discard).toBeFocused();
   });
 
   await test.step('what is no number is named at its cell and never averaged', async () => {

@@ -41,6 +41,7 @@ import { TakenWith } from './TakenWith.js';
 import type { IntakeState } from './useIntake.js';
 import type { useSignSeries } from './useSignSeries.js';
 import { waitingSeries } from './waitingSeries.js';
+import { cellId, type HalfTyped } from './weekGrid.js';
 
 type EndProps = {
   readonly person: string;
@@ -84,6 +85,7 @@ function ComesTo({
   const rulesOf = useRulesOf();
   const [, go] = useLocation();
   const [isAsked, setAsked] = useState(false);
+  const [pressedAt, setPressedAt] = useState<HalfTyped | null>(null);
   const signer = useSigner();
   const { agent, role } = signer;
   const { sign, refused } = signing;
@@ -153,8 +155,9 @@ function ComesTo({
   ];
   const submit = async () => {
     setAsked(true);
-    // Some browsers leave the focus where it was: a number that was still being typed is looked at first.
-    if (state.isHalf) return state.setTyping(null);
+    // A number that is still being typed is finished first; what is left so is a row that was refused, and seen.
+    setPressedAt(state.half);
+    if (state.half !== null) return;
     if (cannot.length > 0 || agent === null) return;
     const { id } = form.entry();
     const [standing] = joined?.amended.current ?? [];
@@ -285,8 +288,17 @@ function ComesTo({
             </ul>
           </div>
         ) : null}
+        {state.half !== null && isSameHalf(state.half, pressedAt) ? <NotFinished half={state.half} /> : null}
         <Refused text={refused} />
-        <button type="button" className="button button-first button-large" onClick={() => void submit()}>
+        <button
+          type="button"
+          className="button button-first button-large"
+          // The focus stays where a number is half typed: left, its row would be refused and this button move from under the press.
+          onMouseDown={(event) => {
+            if (state.half !== null) event.preventDefault();
+          }}
+          onClick={() => void submit()}
+        >
           {words.sentence('away.sign')}
         </button>
         <p className="soft small">{words.sentence('away.signHint')}</p>
@@ -303,6 +315,22 @@ const QUESTIONS = [
   { says: 'review.unaskedFeatures', at: 'away-features' },
   { says: 'away.noteTooLong', at: 'away-note' },
 ] as const;
+
+function isSameHalf(one: HalfTyped, other: HalfTyped | null): boolean {
+  return (
+    other !== null && one.text === other.text && cellId(one.row, one.cell) === cellId(other.row, other.cell)
+  );
+}
+
+/** Beside the button that signs: a number is half typed, and where. */
+function NotFinished({ half: { row, cell, text } }: { readonly half: HalfTyped }) {
+  const { words } = useApp();
+  return (
+    <p className="notice" role="alert">
+      <ToQuestion at={cellId(row, cell)}>{words.sentence('away.notFinished', { text })}</ToQuestion>
+    </p>
+  );
+}
 
 /** Takes away everything that was typed or brought in, once it was asked. */
 function StartAgain({ onSure }: { readonly onSure: () => void }) {
@@ -323,9 +351,13 @@ function ToQuestion({ at, children }: { readonly at: string | null; readonly chi
   return (
     <a
       href={`#${at}`}
+      // What leaves a cell would move this from under the press.
+      onMouseDown={(event) => event.preventDefault()}
       onClick={(event) => {
         event.preventDefault();
-        document.getElementById(at)?.focus();
+        const asked = document.getElementById(at);
+        asked?.scrollIntoView({ block: 'center' });
+        asked?.focus();
       }}
     >
       {children}

@@ -6,7 +6,7 @@ import { lineField } from './intake.js';
 import { rowName } from './placeText.js';
 import { GRID_CELLS } from './typedCell.js';
 import type { IntakeState } from './useIntake.js';
-import { COLUMN_OF, cellField, type GridTable } from './weekGrid.js';
+import { COLUMN_OF, cellId, type GridTable } from './weekGrid.js';
 
 /** Rows that could not be read, each with what was expected where and what came, to be mended where it stands. */
 export function RefusedLines({ state }: { readonly state: IntakeState }) {
@@ -122,5 +122,5 @@ function Refused({ row, state }: { readonly row: RefusedRow; readonly state: Int
 function focusCell({ rowOfLine }: GridTable, line: number, column: number): void {
   const row = rowOfLine.get(line);
   const cell = GRID_CELLS.find((one) => COLUMN_OF[one] === column) ?? 'systolic';
-  if (row !== undefined) document.getElementById(cellField(row, cell).replaceAll(' ', '-'))?.focus();
+  if (row !== undefined) document.getElementById(cellId(row, cell))?.focus();
 }

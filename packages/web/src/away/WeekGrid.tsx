@@ -12,6 +12,7 @@ import type { IntakeState } from './useIntake.js';
 import {
   COLUMN_OF,
   cellField,
+  cellId,
   dayLater,
   GRID_PARTS,
   type GridPart,
@@ -311,7 +312,7 @@ function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste 
         inputMode="numeric"
         autoComplete="off"
         className="away-cell"
-        id={cellField(row, cell).replaceAll(' ', '-')}
+        id={cellId(row, cell)}
         data-row={index}
         data-cell={k}
         aria-label={label}

@@ -7,8 +7,7 @@ import { useForm } from '../app/forms.js';
 import { localDate } from '../ports/stampAt.js';
 import type { Kept } from '../store/kept.js';
 import { columnsIn, columnsText, intakeOf } from './intake.js';
-import { isHalfTyped } from './typedCell.js';
-import { type CellPlace, cellField, dayLater } from './weekGrid.js';
+import { type CellPlace, cellField, dayLater, halfTypedIn } from './weekGrid.js';
 
 /** When people usually measure, until somebody says otherwise. Source: out-of-office handbook 3 (morning, evening). */
 const USUALLY = { morning: '07:00', evening: '19:00' };
@@ -35,10 +34,10 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
   const own = columnsIn(form.text('columns'));
   const known = useKept(({ kept }) => kept.seriesColumns);
   const [typing, setTyping] = useState<CellPlace | null>(null);
-  const half = typing === null ? null : cellField(typing.row, typing.cell);
-  const isHalf = typing !== null && half !== null && isHalfTyped(typing.cell, form.text(half));
+  const half = halfTypedIn(typing, form.text);
+  const halfField = half === null ? null : cellField(half.row, half.cell);
   // Of a number that is still being typed nothing is made: 14 on the way to 142 is no reading.
-  const text = (field: string) => (isHalf && field === half ? '' : form.text(field));
+  const text = (field: string) => (field === halfField ? '' : form.text(field));
   const found = intakeOf(text, zone, rules, own === null ? null : { headings: null, columns: own });
   const headings = found.read?.mapping.headings ?? null;
   const before =
@@ -68,7 +67,7 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
     diaries,
     typing,
     setTyping,
-    isHalf,
+    half,
   };
 }
 

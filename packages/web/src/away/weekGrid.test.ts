@@ -6,6 +6,7 @@ import {
   type GridRow,
   gridRows,
   gridTable,
+  halfTypedIn,
   sittingTime,
   timeField,
 } from './weekGrid.js';
@@ -79,4 +80,15 @@ test('what was typed is read as a table; blanks are no rows, a time that nobody 
 test('a day that is none gives no date', () => {
   expect(dayLater('', 1)).toBeNull();
   expect(dayLater('2024-02-28', 1)).toBe('2024-02-29');
+});
+
+test('a number of which digits are to come is half typed, where somebody is typing it and nowhere else', () => {
+  const row = { day: 7, part: 'evening', reading: 2 } as const;
+  const half = (text: string, typing: { row: GridRow; cell: 'systolic' | 'pulse' } | null) =>
+    halfTypedIn(typing, (field) => (field === cellField(row, 'systolic') ? text : ''));
+  const here = { row, cell: 'systolic' } as const;
+  expect(half('13', here)).toEqual({ ...here, text: '13' });
+  for (const whole of ['136', '92', '', '1x', '013']) expect(half(whole, here)).toBeNull();
+  expect(half('13', { row, cell: 'pulse' })).toBeNull();
+  expect(half('13', null)).toBeNull();
 });

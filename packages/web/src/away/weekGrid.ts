@@ -1,5 +1,5 @@
 import type { HomeRules } from '@evenfall/clinical';
-import { GRID_CELLS, type GridCell, type Typed } from './typedCell.js';
+import { GRID_CELLS, type GridCell, isHalfTyped, type Typed } from './typedCell.js';
 
 export const GRID_PARTS = ['morning', 'evening'] as const;
 export type GridPart = (typeof GRID_PARTS)[number];
@@ -27,6 +27,21 @@ export function gridRows(
 /** The field of the form that a cell is kept in. */
 export function cellField({ day, part, reading }: GridRow, cell: GridCell): string {
   return `${day} ${part} ${reading} ${cell}`;
+}
+
+/** The id of a cell on the page. */
+export function cellId(row: GridRow, cell: GridCell): string {
+  return cellField(row, cell).replaceAll(' ', '-');
+}
+
+/** A number of which more digits are to come, and the cell that it stands in. */
+export type HalfTyped = CellPlace & { readonly text: string };
+
+/** What stands half typed in the cell that is being typed in; null for none. */
+export function halfTypedIn(typing: CellPlace | null, text: TextOf): HalfTyped | null {
+  if (typing === null) return null;
+  const half = text(cellField(typing.row, typing.cell));
+  return isHalfTyped(typing.cell, half) ? { ...typing, text: half } : null;
 }
 
 /** The field that the time of a sitting is kept in; blank is the usual time of that part of the day. */

@@ -9,7 +9,7 @@ export const amend = {
   correctedNumbers: 'The numbers were mistyped: everything is worked out anew',
   correctedPlace: 'It was the other arm or another cuff',
   placeMissing: 'Choose the arm or the cuff that it really was.',
-  correctedUpright: 'How they felt on their feet, or for how long they had stood, was otherwise',
+  correctedUpright: 'It was otherwise on their feet: how they felt, or the minutes',
   uprightMissing: 'Write the minutes since standing up, or leave it blank if nobody knows.',
   uprightSame: 'Choose how it really was: this is how it stands.',
   correctedSite: 'It was taken at another place',

@@ -190,6 +190,7 @@ export const away = {
     `${f.count === 1 ? 'Line' : 'Lines'} ${f.lines}: what stands there of the arm names neither the left nor the right, so ${f.count === 1 ? 'this reading is' : 'these readings are'} kept with no arm, whatever is said below for all.`,
   notesCut: (f: { lines: string; count: number; most: number }, say: Say) =>
     `${f.count === 1 ? 'Line' : 'Lines'} ${f.lines}: of a note the first ${say.short(f.most)} characters are kept. Keep the file for the rest.`,
+  notFinished: (f: { text: string }) => `“${f.text}” is not finished: type the rest of it, or clear it.`,
   sign: 'Sign',
   signHint: 'What is signed goes into the record as it came, refused rows and all.',
   startAgain: 'Discard it and start again …',

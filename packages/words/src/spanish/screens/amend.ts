@@ -12,7 +12,7 @@ export const amend: Reworded<typeof english> = {
   correctedNumbers: 'Los números se escribieron mal: todo se calcula de nuevo',
   correctedPlace: 'Fue el otro brazo u otro manguito',
   placeMissing: 'Elija el brazo o el manguito que fue en realidad.',
-  correctedUpright: 'Cómo se encontró de pie, o cuánto llevaba de pie, fue distinto',
+  correctedUpright: 'De pie fue distinto: cómo se encontró, o los minutos',
   uprightMissing: 'Escriba los minutos desde que se levantó, o déjelo en blanco si nadie lo sabe.',
   uprightSame: 'Elija cómo fue en realidad: así es como consta.',
   correctedSite: 'Se tomó en otro sitio',

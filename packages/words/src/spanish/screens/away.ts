@@ -176,6 +176,7 @@ export const away: Reworded<typeof english> = {
     `${f.count === 1 ? 'Línea' : 'Líneas'} ${f.lines}: lo que ahí se dice del brazo no nombra ni el izquierdo ni el derecho, así que ${f.count === 1 ? 'esta lectura se guarda' : 'estas lecturas se guardan'} sin brazo, se diga lo que se diga abajo para todas.`,
   notesCut: (f, say) =>
     `${f.count === 1 ? 'Línea' : 'Líneas'} ${f.lines}: de una nota se guardan los primeros ${say.short(f.most)} caracteres. Conserve el archivo para el resto.`,
+  notFinished: (f) => `«${f.text}» no está terminado: escriba el resto, o bórrelo.`,
   sign: 'Firmar',
   signHint: 'Lo que se firma entra en el registro como vino, también las filas rechazadas.',
   startAgain: 'Descartarlo y empezar de nuevo …',

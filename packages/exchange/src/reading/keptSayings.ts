@@ -6,6 +6,7 @@ import { PlacedNames } from './placedNames.js';
 export type Saying = {
   readonly content: ReportedContent;
   readonly measuredAt: { readonly at: string };
+  readonly isInError?: boolean;
 };
 
 /** What is kept last of a value under the name that its source gives it. */
@@ -16,9 +17,13 @@ export type Kept = {
   readonly takenBack: 'there' | 'here' | null;
   readonly name: string;
   readonly of: string;
+  /** When it was measured, ms. */
+  readonly atMs: number;
   /** What was said and of which instant, to compare. */
   readonly said: string;
   readonly isAmended: boolean;
+  /** The source said it as a correction, which may be of another instant. */
+  readonly isCorrection: boolean;
   /** When the source said it, ms; null where nobody knows. */
   readonly saidAtMs: number | null;
   /** It was brought by its place in a series, and not by its instant. */
@@ -28,15 +33,23 @@ export type Kept = {
 /**
  * What sources said so far, by their names of it: of each value what is kept last, and when it was said last. A value that
  * replaced another is found under the instant of that one, too. A reading that a later saying of its series does not
- * have was taken out of it, or its time was put right: so a series has a time as a whole.
+ * have was taken out of it, or its time was put right: so a series has a time as a whole. Another value whose time was
+ * put right has one name at both instants.
  */
 export class KeptSayings {
   private readonly ofSlot = new Map<string, Kept>();
   private readonly newestOfSlot = new Map<string, number>();
   private readonly newestOfSeries = new Map<string, number>();
   private readonly slots = new Map<string, readonly string[]>();
+  /** By name: what was said under it of each instant. */
+  private readonly said = new Map<string, Map<string, SaidOfSlot>>();
+  /** What the file itself says beside each other: neither is the other's correction. */
+  private readonly beside: ReadonlySet<string>;
 
-  constructor(entries: readonly StoredEntry[], read: readonly Saying[]) {
+  /** @param isHistory the file holds what its source said before, too, and not only what it says now */
+  constructor(entries: readonly StoredEntry[], read: readonly Saying[], isHistory: boolean) {
+    const now = isHistory ? [] : read.filter(({ isInError }) => isInError !== true);
+    this.beside = new Set(now.map(slotOfSaying));
     const names = new PlacedNames();
     const all = new Map<string, Kept>();
     const before = new Map<string, string>();
@@ -53,30 +66,73 @@ export class KeptSayings {
       if (amends !== null && was !== undefined) before.set(id, amends.entry);
     }
     const named = renamed(all, new Set(before.values()), read);
-    const at = new Map(entries.map(({ id, measuredAt }) => [id, Date.parse(measuredAt.at)]));
-    for (const kept of named.values())
-      this.put(kept, at.get(kept.id) ?? Number.NaN, before.get(kept.id) ?? null);
+    for (const kept of named.values()) this.put(kept, before.get(kept.id) ?? null);
   }
 
   /** What is kept last of a value: under its name and instant, or for a correction of another instant under its name alone. */
-  of({ content, measuredAt }: Saying): Kept | undefined {
-    const name = nameOf(content);
-    const own = this.ofSlot.get(slotOf(name, content.value.of, Date.parse(measuredAt.at)));
-    if (own !== undefined) return own;
-    const isCorrection = content.status === 'amended' || content.status === 'corrected';
-    if (!isCorrection) return undefined;
-    return [...this.ofSlot.values()].findLast(
-      (kept) => kept.name === name && kept.of === content.value.of && kept.takenBack === null,
+  of(one: Saying): Kept | undefined {
+    const own = this.ofSlot.get(slotOfSaying(one));
+    if (!isCorrection(one.content)) return own;
+    if (own !== undefined) return own.takenBack === 'there' ? (this.movedBy(one) ?? own) : own;
+    const saidAtMs = saidAtOf(one.content);
+    return this.standingUnder(one).findLast(
+      (kept) => saidAtMs === null || kept.saidAtMs === null || kept.saidAtMs <= saidAtMs,
     );
   }
 
   /** Whether what is kept of a value, or of its series, was said later; false where either does not tell. */
-  isLaterThan({ content, measuredAt }: Saying): boolean {
-    const saidAtMs = saidAtOf(content);
+  isLaterThan(one: Saying): boolean {
+    const saidAtMs = saidAtOf(one.content);
     if (saidAtMs === null) return false;
-    const slot = slotOf(nameOf(content), content.value.of, Date.parse(measuredAt.at));
-    const newest = this.newestOfSlot.get(slot) ?? Number.NEGATIVE_INFINITY;
-    return Math.max(newest, this.seriesSaidAtMs(content)) > saidAtMs;
+    const newest = this.newestOfSlot.get(slotOfSaying(one)) ?? Number.NEGATIVE_INFINITY;
+    return Math.max(newest, this.seriesSaidAtMs(one.content)) > saidAtMs || this.isMovedAfter(one, saidAtMs);
+  }
+
+  /**
+   * Whether a correction that is not the last saying of its instant tells first that the value was moved there: what it
+   * corrected at another instant stands no more, be it kept or brought later.
+   */
+  tellsMove(one: Saying): boolean {
+    const told = this.said.get(keyOf(one))?.get(slotOfSaying(one));
+    const saidAtMs = saidAtOf(one.content);
+    if (!isCorrection(one.content) || saidAtMs === null || told === undefined) return false;
+    if (this.isMovedAfter(one, saidAtMs)) return false;
+    return saidAtMs > told.correctedMs || (!told.isCorrectionFirst && saidAtMs < told.firstMs);
+  }
+
+  /** What a correction moved here from another instant; undefined for nothing that is kept, and where several stand under the name. */
+  movedBy(one: Saying): Kept | undefined {
+    const slot = slotOfSaying(one);
+    const own = this.ofSlot.get(slot);
+    const [was, ...others] = this.standingUnder(one).filter((kept) => kept !== own);
+    const [saidAtMs, wasMs] = [saidAtOf(one.content), was?.saidAtMs ?? null];
+    if (was === undefined || others.length > 0 || saidAtMs === null || wasMs === null) return undefined;
+    // What was said here before can have gone elsewhere by a correction alone.
+    const firstMs = this.said.get(keyOf(one))?.get(slot)?.firstMs ?? saidAtMs;
+    const canBe = saidAtMs < firstMs || (was.isCorrection && wasMs > firstMs);
+    return canBe && wasMs < saidAtMs ? was : undefined;
+  }
+
+  /**
+   * Whether a value was moved to another instant after this was said of it. Of a name under which several stand, as the
+   * measurements of one order do, nobody can tell which it was.
+   */
+  private isMovedAfter(one: Saying, saidAtMs: number): boolean {
+    const slot = slotOfSaying(one);
+    const own = this.ofSlot.get(slot);
+    const standsHere = own?.takenBack === null && own.atMs === Date.parse(one.measuredAt.at);
+    if (standsHere || this.standingUnder(one).length > 1) return false;
+    const isMove = isCorrection(one.content) ? isAnyCorrection : isCorrectionFirst;
+    return [...(this.said.get(keyOf(one)) ?? [])].some(
+      ([other, said]) => other !== slot && !this.beside.has(other) && isMove(said, saidAtMs),
+    );
+  }
+
+  /** What stands under the name of a value at another instant than those that the file says now. */
+  private standingUnder(one: Saying): Kept[] {
+    const slots = [...(this.said.get(keyOf(one))?.keys() ?? [])].filter((slot) => !this.beside.has(slot));
+    const heads = new Set(slots.flatMap((slot) => this.ofSlot.get(slot) ?? []));
+    return [...heads].filter(({ takenBack }) => takenBack === null);
   }
 
   /** When anything kept of the series of a reading was said last; before all times where nothing was, or of no reading. */
@@ -85,16 +141,32 @@ export class KeptSayings {
   }
 
   /** Takes in that a value was kept or marked. The times of series stay those from before the file: all of it is one saying. */
-  put(kept: Kept, atMs: number, before: string | null): void {
-    const own = slotOf(kept.name, kept.of, atMs);
+  put(kept: Kept, before: string | null): void {
+    const own = slotOf(kept.name, kept.of, kept.atMs);
     const slots = [...new Set([...(this.slots.get(before ?? '') ?? []), own])];
     this.slots.set(kept.id, slots);
+    this.takeInSaid(kept, own);
     for (const slot of slots) {
+      const newest = this.newestOfSlot.get(slot) ?? Number.NEGATIVE_INFINITY;
+      if (kept.saidAtMs !== null && kept.saidAtMs < newest) continue;
       this.ofSlot.delete(slot);
       this.ofSlot.set(slot, kept);
-      const newest = this.newestOfSlot.get(slot) ?? Number.NEGATIVE_INFINITY;
-      if (kept.saidAtMs !== null) this.newestOfSlot.set(slot, Math.max(newest, kept.saidAtMs));
+      if (kept.saidAtMs !== null) this.newestOfSlot.set(slot, kept.saidAtMs);
     }
+  }
+
+  private takeInSaid({ name, of, takenBack, isCorrection, saidAtMs }: Kept, slot: string): void {
+    const key = `${name} ${of}`;
+    const ofKey = this.said.get(key) ?? new Map<string, SaidOfSlot>();
+    this.said.set(key, ofKey);
+    const before = ofKey.get(slot) ?? NOTHING_SAID;
+    const isTold = takenBack === null && saidAtMs !== null;
+    const isFirst = isTold && saidAtMs < before.firstMs;
+    ofKey.set(slot, {
+      firstMs: isFirst ? saidAtMs : before.firstMs,
+      isCorrectionFirst: isFirst ? isCorrection : before.isCorrectionFirst,
+      correctedMs: isTold && isCorrection ? Math.max(saidAtMs, before.correctedMs) : before.correctedMs,
+    });
   }
 
   /** Takes in when a series was said: once all of a file is read. */
@@ -113,6 +185,23 @@ export class KeptSayings {
   }
 }
 
+/** When a source first said a value of one instant, whether as a correction, and when it last corrected it to that; ms. */
+type SaidOfSlot = {
+  readonly firstMs: number;
+  readonly isCorrectionFirst: boolean;
+  readonly correctedMs: number;
+};
+const NOTHING_SAID: SaidOfSlot = {
+  firstMs: Number.POSITIVE_INFINITY,
+  isCorrectionFirst: false,
+  correctedMs: Number.NEGATIVE_INFINITY,
+};
+
+/** A correction of an instant of which more was said before is one of that: it moved nothing that was said first. */
+const isCorrectionFirst = ({ isCorrectionFirst, firstMs }: SaidOfSlot, saidAtMs: number) =>
+  isCorrectionFirst && firstMs > saidAtMs;
+const isAnyCorrection = ({ correctedMs }: SaidOfSlot, saidAtMs: number) => correctedMs > saidAtMs;
+
 /** A value under a name, as it stands once it is kept. */
 export function keptOf(id: string, saying: Saying, name = nameOf(saying.content)): Kept {
   const { value, status } = saying.content;
@@ -123,8 +212,10 @@ export function keptOf(id: string, saying: Saying, name = nameOf(saying.content)
     takenBack: null,
     name,
     of: value.of,
+    atMs: Date.parse(saying.measuredAt.at),
     said: saidOf(saying),
     isAmended,
+    isCorrection: isCorrection(saying.content),
     saidAtMs,
     isByPlace: false,
   };
@@ -142,6 +233,18 @@ export function saidAtOf({ saidAt }: ReportedContent): number | null {
 
 function nameOf({ source }: ReportedContent): string {
   return `${source.format} ${source.id}`;
+}
+
+function isCorrection({ status }: ReportedContent): boolean {
+  return status === 'amended' || status === 'corrected';
+}
+
+function slotOfSaying({ content, measuredAt }: Saying): string {
+  return slotOf(nameOf(content), content.value.of, Date.parse(measuredAt.at));
+}
+
+function keyOf({ content }: Saying): string {
+  return `${nameOf(content)} ${content.value.of}`;
 }
 
 function slotOf(name: string, of: string, atMs: number): string {

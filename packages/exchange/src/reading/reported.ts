@@ -27,6 +27,8 @@ export type Bringing = {
   readonly writtenAt: string;
   /** Hex digits of a hash of a text, 30 or more. */
   readonly hash: (text: string) => string;
+  /** The file holds what its source said before, too, and not only what it says now. */
+  readonly isHistory?: boolean;
   /** The person's entries. */
   readonly entries: readonly StoredEntry[];
   /** What an amendment says of a value that its source changed. */
@@ -49,7 +51,7 @@ export type Bring = { readonly placed: readonly Placed[]; readonly already: numb
  */
 export function reportedEntries(read: readonly Reported[], by: Bringing): Bring {
   const known = new Set(by.entries.map(({ id }) => id));
-  const sayings = new KeptSayings(by.entries, read);
+  const sayings = new KeptSayings(by.entries, read, by.isHistory === true);
   const placed: Placed[] = [];
   const keep = (one: Reported, id: string, amends: Kept | undefined, text = by.changedText) => {
     const entry = amends === undefined ? null : ({ entry: amends.id, reason: 'other', text } as const);
@@ -57,14 +59,13 @@ export function reportedEntries(read: readonly Reported[], by: Bringing): Bring 
     placed.push({ at: one.at, frame });
     known.add(id);
     const kept = keptOf(id, one);
-    if (one.content.source.id !== null) sayings.put(kept, Date.parse(one.measuredAt.at), amends?.id ?? null);
+    if (one.content.source.id !== null) sayings.put(kept, amends?.id ?? null);
     return kept;
   };
   const mark = (one: Reported, kept: Pick<Kept, 'id'>, id: string) => {
     placed.push(markOf(one, by, kept.id, id, placed.length));
     known.add(id);
-    if (one.content.source.id !== null)
-      sayings.put({ ...keptOf(id, one), takenBack: 'there' }, Date.parse(one.measuredAt.at), kept.id);
+    if (one.content.source.id !== null) sayings.put({ ...keptOf(id, one), takenBack: 'there' }, kept.id);
   };
   const saidAgain: { readonly one: Reported; readonly kept: Kept }[] = [];
   let already = 0;
@@ -76,6 +77,10 @@ export function reportedEntries(read: readonly Reported[], by: Bringing): Bring 
     if (sayings.isLaterThan(one)) {
       if (isAsKept) already += 1;
       else older += 1;
+      if (sayings.tellsMove(one)) {
+        const moved = keep(one, idOf(one, by, againText(one)), sayings.movedBy(one));
+        mark(one, moved, idOf(one, by, errorText(one)));
+      }
       continue;
     }
     if (isAsKept) {
@@ -165,7 +170,7 @@ function markText(times: number): string {
  * was never brought, and what has been changed since, is left as it is; so is what was said later, which is counted.
  */
 export function takenBackEntries(read: readonly Reported[], by: Bringing): Omit<Bring, 'already'> {
-  const sayings = new KeptSayings(by.entries, read);
+  const sayings = new KeptSayings(by.entries, read, by.isHistory === true);
   const known = new Set(by.entries.map(({ id }) => id));
   const placed: Placed[] = [];
   let older = 0;
@@ -181,7 +186,7 @@ export function takenBackEntries(read: readonly Reported[], by: Bringing): Omit<
     if (known.has(id)) continue;
     known.add(id);
     placed.push(markOf(one, by, kept.id, id, placed.length));
-    sayings.put({ ...kept, id, takenBack: 'there' }, Date.parse(one.measuredAt.at), kept.id);
+    sayings.put({ ...kept, id, takenBack: 'there' }, kept.id);
   }
   return { placed, older };
 }

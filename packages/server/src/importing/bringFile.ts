@@ -101,7 +101,7 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
   const isHere = keptIn(before.entries);
   const others = reported.filter((one) => !isHere(one));
   const gone = takenBack.filter((one) => !isHere(one));
-  const brought = await bringReported(world, others, where, whose.agent, gone);
+  const brought = await bringReported(world, others, where, whose.agent, { takenBack: gone });
   const already = brought.already + reported.length - others.length;
   const more = brought.refused.map(ofLine);
   return {
@@ -257,7 +257,8 @@ async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Prom
     world.now(),
     before === null ? makePerson : {},
   );
-  const more = await bringReported(world, bundle.reported, where, whose.agent);
+  const { reported, isHistory } = bundle;
+  const more = await bringReported(world, reported, where, whose.agent, { isHistory });
   return {
     ok: true,
     value: {
@@ -329,7 +330,10 @@ async function bringReported(
   reported: readonly Reported[],
   where: { readonly site: string; readonly book: Book; readonly person: string },
   by: string | undefined,
-  takenBack: readonly Reported[] = [],
+  {
+    takenBack = [],
+    isHistory = false,
+  }: { readonly takenBack?: readonly Reported[]; readonly isHistory?: boolean } = {},
 ): Promise<Brought & { readonly older: number }> {
   const found = await readPerson(world.db, where);
   if (reported.length + takenBack.length === 0 || found === null)
@@ -342,6 +346,7 @@ async function bringReported(
     device: uuidOf(0, hash('importing')),
     writtenAt: world.now().toISOString(),
     hash,
+    isHistory,
     entries: found.entries,
     changedText: wordsFor('en').sentence('exchanged.changedAtSource'),
     againText: wordsFor('en').sentence('exchanged.saidAgainAtSource'),

@@ -20,6 +20,8 @@ export type ReadBundle = {
   readonly identity: Identity | null;
   /** Values of other systems. */
   readonly reported: readonly Reported[];
+  /** It holds earlier versions of what it says, too (FHIR R4, Bundle.type). */
+  readonly isHistory: boolean;
   /** The birth date that the bundle gives for whom its values are of; null where it gives none. */
   readonly birthDate: string | null;
   /** What stands on it: CLASS, SIMULATED, INVENTED. */
@@ -72,6 +74,7 @@ export function readBundle(input: unknown): Parsed<ReadBundle> {
       }),
       identity: patients.map(({ resource }) => ownIdentity(resource)).find((one) => one !== null) ?? null,
       reported,
+      isHistory: bundle.type === 'history',
       birthDate: textIn(subject ?? patients[0]?.resource ?? {}, 'birthDate'),
       notices: noticesIn(bundle),
       isTestData: [bundle, ...placed.map(({ resource }) => resource)].some(isTestData),

@@ -137,6 +137,7 @@ export {
   seriesCircumstances,
   seriesMade,
   valueOfSeries,
+  valueStandingOf,
 } from './content/seriesMade.js';
 export type { SeriesDecision, SeriesKind, SeriesWay } from './content/seriesNames.js';
 export { MOST_SERIES_READINGS, SERIES_DECISIONS, SERIES_KINDS, SERIES_WAYS } from './content/seriesNames.js';

@@ -272,6 +272,19 @@ describe('a reading of a recorder that was started by hand', () => {
     },
   );
 
+  test.each(['Inicio', 'Started', 'avvio', 'Initiated'])('times under %s are when it was', (heading) => {
+    const table = (when: readonly string[]) =>
+      `${heading};Sistolica;Diastolica;Pulso\n${when.map((at) => `${at};130;80;70`).join('\n')}\n`;
+    const read = whole(table(['2026-11-02 08:00', '2026-11-02 20:15']), { kind: 'ambulatory', zone: 'UTC' });
+    expect(numbers(read)).toEqual([
+      [130, 80, 70],
+      [130, 80, 70],
+    ]);
+    expect(read.readings[0]?.startedByHand).toBeUndefined();
+    const clock = `Fecha;${table(['08:00', '20:15']).replaceAll(/^(\d)/gm, '2026-11-02;$1')}`;
+    expect(numbers(whole(clock, { kind: 'ambulatory', zone: 'UTC' }))).toHaveLength(2);
+  });
+
   test('a note says so where it says nothing else in that part', () => {
     const found = marked('note', 'manual', 'felt dizzy; started by hand', 'manual work', 'hand hurts', 'patient'); // biome-ignore format: one row
     expect(found.marks).toEqual([true, true, null, null, null]);

@@ -138,6 +138,8 @@ function roleBeside(role: SeriesColumn | null, { kind }: Content): SeriesColumn 
   // `Dia` is half of a pressure to some and the day to others.
   if (role === 'diastolic' && (kind === 'date' || kind === 'time')) return kind;
   if (role === 'pressure' && kind === 'number') return null;
+  // `Started` and `Inicio` are who started a reading to some, and when it was to others.
+  if (role === 'started' && (kind === 'date' || kind === 'time' || kind === 'clock')) return kind;
   return role;
 }
 

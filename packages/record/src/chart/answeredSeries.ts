@@ -19,7 +19,14 @@ import {
 } from '@evenfall/clinical';
 import type { InForce } from '../content/inForce.js';
 import type { SeriesContent } from '../content/series.js';
-import { type ByHand, dayNightOf, judgedReadings, seriesCircumstances } from '../content/seriesMade.js';
+import {
+  ambulatoryRuleOf,
+  type ByHand,
+  dayNightOf,
+  homeRuleOf,
+  judgedReadings,
+  seriesCircumstances,
+} from '../content/seriesMade.js';
 import type { OfficeNear } from './officeNear.js';
 
 /** What is asked of the usual pressure: what is known of it, and the limits, that of high first; none where nothing is asked. */
@@ -59,7 +66,12 @@ type Of = {
 /** Readings at home: the whole result, with chances unless the rule set gives no category for whom it is. */
 export function answeredHome({ content, byHand, rules: { homeRules }, office }: Of): AnsweredHome {
   const readings = judgedReadings(content.readings);
-  const result = homeResult(readings, seriesCircumstances(content, byHand), homeRules);
+  const result = homeResult(
+    readings,
+    seriesCircumstances(content, byHand),
+    homeRules,
+    homeRuleOf(content.computedBy.rule),
+  );
   const barred = isBarred(result);
   const { highSystolic, highDiastolic } = homeRules;
   const thresholds = barred || result.used === 0 ? [] : homeThresholds(homeRules);
@@ -97,7 +109,12 @@ export function answeredRecording(
   const readings = judgedReadings(content.readings);
   const dayNight = dayNightOf(content, rules);
   const known = { ...seriesCircumstances(content, byHand), scheduled: content.scheduled, dayNight };
-  const result = ambulatoryResult(readings, { ...known, isAllUsed: false }, a);
+  const result = ambulatoryResult(
+    readings,
+    { ...known, isAllUsed: false },
+    a,
+    ambulatoryRuleOf(content.computedBy.rule),
+  );
   const limits = {
     whole: { highSystolic: a.wholeSystolic, highDiastolic: a.wholeDiastolic },
     day: { highSystolic: a.daySystolic, highDiastolic: a.dayDiastolic },

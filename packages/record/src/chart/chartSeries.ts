@@ -2,7 +2,7 @@ import { isCovered } from '../content/actNowClosed.js';
 import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
 import { newReadings } from '../content/newReadings.js';
 import type { SeriesContent } from '../content/series.js';
-import { type ByHand, valueOfSeries } from '../content/seriesMade.js';
+import { type ByHand, valueOfSeries, valueStandingOf } from '../content/seriesMade.js';
 import type { SeriesDecision } from '../content/seriesNames.js';
 import type { SeriesValueKept } from '../content/seriesValue.js';
 import type { StoredEntry } from '../entry/entry.js';
@@ -128,7 +128,8 @@ export function chartSeries(
         decisions,
         rules,
         atEntry: content.value,
-        value: decided.length === 0 ? content.value : valueOfSeries(content, rules ?? NOTHING_CHOSEN, byHand),
+        value:
+          decided.length === 0 ? content.value : valueStandingOf(content, rules ?? NOTHING_CHOSEN, byHand),
         now: valueOfSeries(content, inForce, byHand),
         alerts: isInError ? content.value.actNow : alerts,
         open,

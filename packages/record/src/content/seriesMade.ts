@@ -33,6 +33,16 @@ export function isSeriesRule(of: SeriesKind, rule: string): boolean {
   return [SERIES_RULES[of], ...EARLIER_RULES[of]].some((one) => one === rule);
 }
 
+/** The rule that a kept series at home is answered by: that of its value where it can be made again here, else today's. */
+export function homeRuleOf(rule: string): HomeRuleName {
+  return rule === 'home-1' ? rule : HOME_RULE;
+}
+
+/** The same of a recording over 24 hours. */
+export function ambulatoryRuleOf(rule: string): AmbulatoryRuleName {
+  return rule === 'ambulatory-1' ? rule : AMBULATORY_RULE;
+}
+
 /** The preset that the value of a series must name under the rules in force; null where none was chosen. */
 export function presetOfSeries(of: SeriesKind, { presets }: InForce): string | null {
   return presets[of] ?? null;
@@ -110,9 +120,14 @@ export function valueOfSeries(
   const actNow = seriesAlerts(pressures, features, facts, inForce.roundRules);
   const value =
     evidence.of === 'home'
-      ? ofHome(evidence, inForce, byHand, rule === 'home-1' ? rule : HOME_RULE)
-      : ofDay(evidence, inForce, byHand, rule === 'ambulatory-1' ? rule : AMBULATORY_RULE);
+      ? ofHome(evidence, inForce, byHand, homeRuleOf(rule))
+      : ofDay(evidence, inForce, byHand, ambulatoryRuleOf(rule));
   return copied<unknown>({ ...value, actNow }) as SeriesValueKept;
+}
+
+/** The value of a kept series with what hands decided since, by the rule that it was kept under. */
+export function valueStandingOf(content: SeriesContent, inForce: InForce, byHand: ByHand): SeriesValueKept {
+  return valueOfSeries(content, inForce, byHand, content.computedBy.rule);
 }
 
 type Made = Omit<SeriesValueKept, 'actNow'>;

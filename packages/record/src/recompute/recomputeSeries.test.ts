@@ -1,11 +1,13 @@
 import { overrideFields, presetProtocol, protocolVersion } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
+import { answeredHome, answeredRecording } from '../chart/answeredSeries.js';
+import { chartSeries } from '../chart/chartSeries.js';
 import { inForceUnder } from '../content/inForce.js';
 import type { SeriesContent } from '../content/series.js';
-import { NOT_BY_HAND, valueOfSeries } from '../content/seriesMade.js';
+import { NOT_BY_HAND, valueOfSeries, valueStandingOf } from '../content/seriesMade.js';
 import type { Entry } from '../entry/entry.js';
 import { H1, homeEvidence, keptReading, seriesContentOf } from '../testing/series.js';
-import { NO_PROTOCOL } from '../testing/work.js';
+import { frame, idOf, kept, NO_PROTOCOL } from '../testing/work.js';
 import { recomputeSeries } from './recomputeSeries.js';
 
 /** Readings at 09:00 and 10:30, and two with exactly two hours between them, the first so many minutes after 09:00. */
@@ -28,6 +30,9 @@ test('a recording of the first rule is made again as it was, and one of now by t
     const then = { ...now, value, computedBy: { ...now.computedBy, rule: 'ambulatory-1' } };
     expect([again(now), again(then)]).toEqual(['same', 'same']);
     expect(now.value.flags.map(({ code }) => code)).not.toContain('longest-gap');
+    const asked = { byHand: NOT_BY_HAND, rules: NO_PROTOCOL, office: null };
+    const answered = answeredRecording({ ...asked, content: then });
+    expect(answered.result.flags.map(({ code }) => code)).toEqual(value.flags.map(({ code }) => code));
     if (!value.flags.some(({ code }) => code === 'longest-gap')) continue;
     told++;
     expect(again({ ...then, computedBy: now.computedBy })).toBe('differs');
@@ -55,6 +60,21 @@ test('a week at home of the first rule is made again as it was, and one of now b
   expect([now.value.category, value.category]).toEqual(['below-stage-1', 'stage-2']);
   expect([state(now), state(then)]).toEqual(['same', 'same']);
   expect(state({ ...then, computedBy: now.computedBy })).toBe('differs');
+  // The page, its PDF and what is left once a hand took a reading out have the name that was kept.
+  const none = { ...NOT_BY_HAND, rejected: new Set([28]) };
+  for (const content of [now, then]) {
+    const { category, mean } = content.value;
+    const entry = kept(frame('series', content, { id: idOf(1), round: idOf(501) }), 0);
+    const out = { series: idOf(1), decision: 'out', indexes: [28], reason: 'talking' };
+    const [charted] = chartSeries(
+      [entry, kept(frame('series-decided', out, { id: idOf(2) }), 1)],
+      () => inForce,
+    );
+    expect(charted?.value).toMatchObject({ category, used: content.value.used - 1 });
+    expect(charted?.value).toEqual(valueStandingOf(content, inForce, none));
+    const answered = answeredHome({ content, byHand: NOT_BY_HAND, rules: inForce, office: null });
+    expect(answered.result).toMatchObject({ category, mean });
+  }
 });
 
 test('a rule that nobody here knows cannot be told', () => {

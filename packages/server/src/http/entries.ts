@@ -1,7 +1,7 @@
 import { ROUTES } from '@evenfall/api';
-import { impossibleMovements } from '@evenfall/record';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { takeEntries } from '../store/takeEntries.js';
+import { impossibleIn } from './impossibleIn.js';
 import { problemAnswer } from './problems.js';
 import { readEntries } from './readEntries.js';
 import { barredFrom } from './signedIn.js';
@@ -14,21 +14,14 @@ export function entryRoutes(app: OpenAPIHono, world: World): void {
   app.openapi(ROUTES.addEntries, async (c) => {
     const { entries, refusals } = readEntries(c.req.valid('json').entries, now());
     if (refusals.length > 0) return problemAnswer(c, 422, refusals) as never;
-    const impossible = entries.flatMap(({ entry }, at) =>
-      entry.kind === 'exercise'
-        ? impossibleMovements(entry.content).map((one) => ({
-            ...one,
-            field: `/entries/${at}/content${one.field}`,
-          }))
-        : [],
-    );
-    if (impossible.length > 0) return problemAnswer(c, 422, impossible) as never;
     const barred = await barredFrom(
       c,
       world,
       entries.map(({ frame }, at) => [`/entries/${at}`, frame]),
     );
     if (barred !== null) return barred as never;
+    const impossible = await impossibleIn(entries);
+    if (impossible.length > 0) return problemAnswer(c, 422, impossible) as never;
     return takenAnswer(c, await takeEntries(db, site().id, entries, program)) as never;
   });
 }

@@ -1,10 +1,12 @@
 import { bladderFor, PROPER, SCENARIOS, SOUND_INSTRUMENT } from '@evenfall/physiology';
 import { debrief, demonstrate, GOOD_OBSERVER } from '@evenfall/practice';
+import { readEntry } from '@evenfall/record';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import { listExercises } from '../store/exercises.js';
 import { readSite } from '../store/site.js';
 import { TestClinic } from '../testing/clinic.js';
+import { impossibleIn } from './impossibleIn.js';
 
 // Source: docs/conventions.md section 9: three books that never mix; learners practise, and nothing of it is charted.
 const AIDS = { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: true };
@@ -15,6 +17,14 @@ const shown = demonstrate(GOOD_OBSERVER, scenario, 7, PROPER, {
   bladder: bladderFor(scenario.armCm),
 });
 const CONTENT = { ...JSON.parse(JSON.stringify(shown)), aids: AIDS, judgedBy: { presetVersion: null } };
+
+// docs/practice.md: another cuff or gauge is taken while the cuff is empty.
+const up = shown.actions.findIndex(({ kind }) => kind === 'steady-fall');
+const gauge = { tick: (shown.actions[up]?.tick ?? 0) + 1, kind: 'gauge' };
+const IMPOSSIBLE = {
+  ...CONTENT,
+  actions: [...shown.actions.slice(0, up + 1), gauge, ...shown.actions.slice(up + 1)],
+};
 
 let database: TestDatabase;
 let clinic: TestClinic;
@@ -121,21 +131,38 @@ test('a learner keeps and sees their own; whoever supervises sees everybody’s'
     expect((await list()).exercises.map(({ id }: { id: string }) => id)).toEqual([entry.id]);
   }
   expect((await clinic.sign(practised({ agent: agents.sol }))).status).toBe(403);
+  // Whoever may not keep it is told so before anything of it is played.
+  expect((await clinic.sign({ ...practised({ agent: agents.sol }), content: IMPOSSIBLE })).status).toBe(403);
+  clinic.cookie = null;
+  expect((await clinic.sign({ ...practised(), content: IMPOSSIBLE })).status).toBe(401);
+  await signIn('tove', phrase);
   expect((await clinic.send('GET', `/api/exercises/${entries.sol}`)).status).toBe(404);
   await signIn('mara', phrase);
   expect((await list()).exercises).toHaveLength(2);
   expect((await clinic.send('GET', `/api/exercises/${entries.sol}`)).status).toBe(200);
 });
 
-// docs/practice.md: another cuff or gauge is taken while the cuff is empty.
 test('a visit that no hand can have made is refused at its movement, and nothing of it is kept', async () => {
-  const up = shown.actions.findIndex(({ kind }) => kind === 'steady-fall');
-  const gauge = { tick: (shown.actions[up]?.tick ?? 0) + 1, kind: 'gauge' };
-  const actions = [...shown.actions.slice(0, up + 1), gauge, ...shown.actions.slice(up + 1)];
-  const sent = await clinic.sign({ ...practised(), content: { ...CONTENT, actions } });
+  const sent = await clinic.sign({ ...practised(), content: IMPOSSIBLE });
   expect(sent.status).toBe(422);
   expect(sent.body.problems).toMatchObject([
     { field: `/entries/0/content/actions/${up + 1}/kind`, code: 'impossible' },
   ]);
   expect((await list()).exercises).toEqual([]);
+});
+
+test('others are answered while many exercises are played', async () => {
+  const read = readEntry({ ...practised(), content: IMPOSSIBLE });
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  let turns = 0;
+  const others = setInterval(() => {
+    turns += 1;
+  }, 0);
+  const many = 5;
+  const found = await impossibleIn(Array.from({ length: many }, () => ({ entry: read.value })));
+  clearInterval(others);
+  expect(found.map(({ field }) => field)).toEqual(
+    Array.from({ length: many }, (_, at) => `/entries/${at}/content/actions/${up + 1}/kind`),
+  );
+  expect(turns).toBeGreaterThan(1);
 });

@@ -12,7 +12,7 @@ import {
   officeNotTaken,
   projectChart,
   type SeriesValueKept,
-  valueOfSeries,
+  valueStandingOf,
 } from '@evenfall/record';
 import { askedText } from '@evenfall/words';
 import { useEffect, useMemo, useState } from 'react';
@@ -140,7 +140,7 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
   const [trial, setTrial] = useState<TrialOf>(NO_TRIAL);
   const [asksStiffness, setAsksStiffness] = useState(false);
   const byHand = withTrial(byHandOf(series.decided), trial);
-  const value: SeriesValueKept = trial.size === 0 ? series.value : valueOfSeries(content, rules, byHand);
+  const value: SeriesValueKept = trial.size === 0 ? series.value : valueStandingOf(content, rules, byHand);
   const answering = { content, byHand, rules, office };
   const shown = { ...content, value };
   const irregular = content.readings.filter((one) => one.irregular === true).length;

@@ -64,7 +64,7 @@ export const away = {
   napWithin: 'The sleep by day lies within the hours of the night: look at the times.',
   asleepUnknown: 'The sleep times are not known',
   asleepHint: (f: { from: string; to: string }) =>
-    `By the person’s own diary. Where they are not known, day and night are told by marks in the table, or else by the clock: the night is then ${f.from} to ${f.to}, and fewer readings fall into it. They can be put right after it is signed.`,
+    `By the person’s own diary. Where they are not known, day and night are told by marks in the table, or else by the hour: the night is then ${f.from} to ${f.to} by the clock, whenever the person slept. They can be put right after it is signed.`,
   putSleepRight: 'Put the sleep times right',
   sleepSame: 'These are the times that stand already.',
   'sleepNot-waits':

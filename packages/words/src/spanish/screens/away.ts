@@ -59,7 +59,7 @@ export const away: Reworded<typeof english> = {
   napWithin: 'La siesta cae dentro de las horas de la noche: revise las horas.',
   asleepUnknown: 'No se sabe a qué horas durmió',
   asleepHint: (f) =>
-    `Según el diario de la propia persona. Si no se saben, el día y la noche se distinguen por las marcas de la tabla o, si no, por el reloj: la noche va entonces de ${f.from} a ${f.to}, y caen en ella menos lecturas. Se pueden corregir después de firmar.`,
+    `Según el diario de la propia persona. Si no se saben, el día y la noche se distinguen por las marcas de la tabla o, si no, por la hora: la noche va entonces de ${f.from} a ${f.to} según el reloj, durmiera cuando durmiera la persona. Se pueden corregir después de firmar.`,
   putSleepRight: 'Corregir las horas de sueño',
   sleepSame: 'Son las horas que ya constan.',
   'sleepNot-waits':

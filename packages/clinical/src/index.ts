@@ -123,7 +123,7 @@ export type { EndDigits } from './deflation/endDigits.js';
 export { endDigits } from './deflation/endDigits.js';
 export { DEFLATION_FIGURES } from './deflation/figures.js';
 export { gaugeRead, isOnGraduation } from './deflation/graduation.js';
-export { type InflateTo, inflateTo, type KnownOfArm } from './deflation/inflateTo.js';
+export { type InflateTo, inflateTo, isFeltOn, type KnownOfArm } from './deflation/inflateTo.js';
 export { parseRun } from './deflation/parseRun.js';
 export { parseShorthand } from './deflation/parseShorthand.js';
 export { isLetDownPerBeat } from './deflation/perBeat.js';

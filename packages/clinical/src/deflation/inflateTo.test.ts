@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { inflateTo } from './inflateTo.js';
+import { inflateTo, isFeltOn } from './inflateTo.js';
 import { DEFAULT_INFLATION_RULES } from './rules.js';
 
 test('C037: pulse lost at 124, margin 30 or 10', () => {
@@ -24,4 +24,17 @@ test('nothing known is no target', () => {
     mmHg: null,
     by: null,
   });
+});
+
+// Bedside handbook 3.5: stopping inside a gap gives a falsely low systolic. When to feel on: common practice, no source.
+test.each([
+  ['sitting, read there', { isReadHere: true }, false],
+  ['lying, read sitting alone', {}, true],
+  ['lying, felt there', { isFeltHere: true }, false],
+  ['on the feet, read lying', { isUpright: true }, false],
+  ['again after a low one that was not felt for', { isReadHere: true, isLowHere: true }, true],
+  ['again after a low one that was', { isFeltHere: true, isReadHere: true, isLowHere: true }, false],
+])('%s: the pulse is felt while the cuff goes up, or not', (_, more, isAsked) => {
+  const nothing = { isFeltHere: false, isReadHere: false, isLowHere: false, isUpright: false };
+  expect(isFeltOn({ ...nothing, ...more })).toBe(isAsked);
 });

@@ -9,6 +9,25 @@ export type InflateTo = { readonly mmHg: number | null; readonly by: 'felt' | 'r
 
 const STEP = DEFLATION_FIGURES.targetStepMmHg.value;
 
+/** What a target of the cuff rests on, of the arm and the posture in which it is pumped up now. */
+export type TargetRestsOn = {
+  readonly isFeltHere: boolean;
+  readonly isReadHere: boolean;
+  /** What was read here last was so low that it is taken again at once. */
+  readonly isLowHere: boolean;
+  /** On their feet the pressure is seldom higher than before: a target from there holds. */
+  readonly isUpright: boolean;
+};
+
+/**
+ * Whether the pulse is to be felt while the cuff goes up, and the cuff to go on by the margin above where it is lost: the target comes of
+ * another posture, in which the pressure may be far lower, or of a low reading that may itself have begun inside a gap.
+ * Source: bedside handbook 3.5 (stopping inside the gap gives a falsely low systolic); when to feel on: common practice, no source.
+ */
+export function isFeltOn({ isFeltHere, isReadHere, isLowHere, isUpright }: TargetRestsOn): boolean {
+  return !isFeltHere && (isLowHere || !(isReadHere || isUpright));
+}
+
 /**
  * How far to pump up: the local margin above where the pulse was lost, or above what was read on this arm before if that
  * is more. Who takes a repeat is not told the earlier reading, so its target is rounded up to the next ten.

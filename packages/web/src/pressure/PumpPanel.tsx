@@ -1,4 +1,4 @@
-import { inflateTo, isLetDownPerBeat, type Method } from '@evenfall/clinical';
+import { inflateTo, isFeltOn, isLetDownPerBeat, type Method } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
@@ -10,7 +10,7 @@ import { postureField } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PostureHere } from './PostureHere.js';
 import { isPostureFirst } from './postureWait.js';
-import { type Inflated, type Instant, knownAt } from './pressureDraft.js';
+import { type Inflated, type Instant, knownAt, restsOn } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
 import { feltPulse, isAskedAtOnce, rhythmFelt } from './runCircumstances.js';
 import { lowBeforeStanding, StandingHeld } from './StandingHeld.js';
@@ -85,6 +85,14 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
             ? words.sentence('pressure.pumpWhy', { lost: known.lostMmHg, margin: inflation.marginMmHg })
             : words.sentence(by === 'read' ? 'pressure.pumpWhyRead' : 'pressure.pumpUnknownWhy')}
         </p>
+        {mmHg !== null &&
+        isFeltOn({
+          ...restsOn(pressure, place),
+          isLowHere: isAtOnce,
+          isUpright: place.posture === 'stand',
+        }) ? (
+          <p>{words.sentence('pressure.pumpFeelOn', { margin: inflation.marginMmHg })}</p>
+        ) : null}
         <p className="measure-says">
           {isPerBeat
             ? words.sentence('pressure.letDownPerBeat', { mmHg: deflation.fastestPerBeatMmHg })

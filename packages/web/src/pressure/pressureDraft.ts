@@ -235,6 +235,18 @@ export function feltHere(pressure: PressureDraft, { side, posture }: RunPlace): 
   return last?.lostMmHg ?? null;
 }
 
+/** Whether the pulse was felt, and a pressure read, on this arm in this posture. */
+export function restsOn(
+  pressure: PressureDraft,
+  place: RunPlace,
+): { readonly isFeltHere: boolean; readonly isReadHere: boolean } {
+  const isReadHere = pressure.values.some(
+    (one) =>
+      one.place.side === place.side && one.place.site === place.site && one.place.posture === place.posture,
+  );
+  return { isFeltHere: feltHere(pressure, place) !== null, isReadHere };
+}
+
 /** Whether somebody lies, on the back or on the side. */
 export function isLying({ posture }: Pick<RunPlace, 'posture'>): boolean {
   return posture === 'lie' || posture === 'lie-left';

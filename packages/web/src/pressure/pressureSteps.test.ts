@@ -7,7 +7,7 @@ import {
 import { expect, test } from 'vitest';
 import { AT, begun, ID } from '../round/testing.js';
 import { isToBegin } from './postureWait.js';
-import { type DraftRun, feltHere, knownAt, reopenedReading } from './pressureDraft.js';
+import { type DraftRun, feltHere, knownAt, reopenedReading, restsOn } from './pressureDraft.js';
 import {
   blankReading,
   displayAmong,
@@ -106,6 +106,8 @@ test('another posture at the arm where the cuff is goes straight on; another arm
   expect(knownAt(lying, { ...decided, posture: 'lie' }).lostMmHg).toBe(felt.lostMmHg);
   expect(feltHere(lying, decided)).toBe(felt.lostMmHg);
   expect(feltHere(lying, { ...decided, posture: 'stand' })).toBeNull();
+  expect(restsOn(lying, decided).isFeltHere).toBe(true);
+  expect(restsOn(lying, { ...decided, posture: 'stand' })).toEqual({ isFeltHere: false, isReadHere: false });
   // Who decided on this arm decided on it lying too.
   expect(lying.place).toEqual({ ...decided, posture: 'lie' });
   const notFelt = withPlace(begun(), PLACE, false);

@@ -96,6 +96,7 @@ describe('the order in which the result is read', () => {
     expect(codes([soon, later])).toEqual(['recheck-abnormal-soon', 'recheck-abnormal-later']);
     expect(codes([later])).toEqual(['recheck-abnormal-again']);
   });
+});
 
 test('an average says from how many readings and by whose rule, and leaves the wording of the rule to the protocol', () => {
   const pressure = { systolic: 149, diastolic: 91, used: ['a', 'b'], needs: [], flags: [], why: [] };

@@ -62,6 +62,8 @@ export const pressure = {
   pumpWhy: (f: { lost: number; margin: number }, say: Say) =>
     `The pulse was lost at ${say.short(f.lost)}; ${say.short(f.margin)} mmHg above it no gap can hide the first sound.`,
   pumpWhyRead: 'Above what was found before on this arm, with the margin, and rounded up.',
+  pumpFeelOn: (f: { margin: number }, say: Say) =>
+    `Feel the pulse at the wrist as you pump: where it goes later than that, go on to ${say.short(f.margin)} mmHg above.`,
   pumpUnknown: 'Pump up well above the expected pressure',
   pumpUnknownWhy: 'The pulse was not felt for: a gap in the sounds could be missed.',
   wait: (f: { seconds: number }, say: Say) =>

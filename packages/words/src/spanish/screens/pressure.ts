@@ -60,6 +60,8 @@ export const pressure: Reworded<typeof english> = {
   pumpWhy: (f, say) =>
     `El pulso desapareció en ${say.short(f.lost)}; ${say.short(f.margin)} mmHg por encima ninguna laguna puede ocultar el primer ruido.`,
   pumpWhyRead: 'Por encima de lo hallado antes en este brazo, con el margen, y redondeado hacia arriba.',
+  pumpFeelOn: (f, say) =>
+    `Palpe el pulso en la muñeca mientras infla: si desaparece más arriba, siga hasta ${say.short(f.margin)} mmHg por encima.`,
   pumpUnknown: 'Infle bastante por encima de la presión esperada',
   pumpUnknownWhy: 'No se palpó el pulso: se podría pasar por alto una laguna auscultatoria.',
   wait: (f, say) => `Espere ${say.counted(f.seconds, SECONDS)}: el brazo tiene que recuperarse.`,

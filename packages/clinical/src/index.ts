@@ -218,7 +218,7 @@ export type {
 } from './outOfOffice/homeResult.js';
 export { HOME_RULE, homeResult, NOTHING_BY_HAND } from './outOfOffice/homeResult.js';
 export type { HomeRules } from './outOfOffice/homeRules.js';
-export { DEFAULT_HOME_RULES, HOME_JUDGED, SITTING_USES } from './outOfOffice/homeRules.js';
+export { DEFAULT_HOME_RULES, HOME_AVERAGED, HOME_JUDGED, SITTING_USES } from './outOfOffice/homeRules.js';
 export type { HomeSchemeId } from './outOfOffice/homeSchemes.js';
 export { HOME_SCHEME_IDS, homeScheme } from './outOfOffice/homeSchemes.js';
 export type { Hour } from './outOfOffice/hourly.js';

@@ -72,6 +72,26 @@ test('H1: from day to day', () => {
   expect(later.mostMinusLeast.systolic).toBe(4);
 });
 
+// Out-of-office handbook 3, point 7: with sittings of unequal size the mean of their means is not that of the readings.
+test('a rule set that averages sittings first: three readings of one weigh as much as one of another', () => {
+  const days = [...H1.slice(0, 2), { ...(H1[1] as SeriesReading), atMs: (H1[1] as SeriesReading).atMs + 60_000, index: 3 }, H1[2] as SeriesReading]; // biome-ignore format: two sittings
+  // 152/94, 148/92, 148/92 in the morning and 146/90 in the evening, by hand: (448/3 + 146)/2 and (278/3 + 90)/2.
+  const given = days.map((one, k) => ({ ...one, index: k + 1, part: null }));
+  const readings = home(given, NOTHING_OUT);
+  const sittings = home(given, { ...NOTHING_OUT, averaged: 'sittings' });
+  expect(readings.mean.systolic).toBeCloseTo(594 / 4, 10);
+  expect(sittings.mean.systolic).toBeCloseTo(147.6667, 4);
+  expect(sittings.mean.diastolic).toBeCloseTo(91.3333, 4);
+  expect(sittings.morning.systolic).toBeCloseTo(149.3333, 4);
+  expect(sittings.dayMeans.map(({ systolic, readings: n }) => [Math.round(100 * (systolic ?? 0)), n])).toEqual([[14767, 4]]); // biome-ignore format: one day
+  expect(sittings.sd).toEqual(readings.sd);
+  expect([sittings.used, sittings.flags.filter(({ code }) => code === 'sittings-first')]).toEqual([
+    4,
+    [{ code: 'sittings-first', figures: { sittings: 2 } }],
+  ]);
+  expect(readings.flags).toEqual(sittings.flags.filter(({ code }) => code !== 'sittings-first'));
+});
+
 test('H1: the first two of each sitting are all of them; without the first of each, the second', () => {
   expect(home(H1, { ...DAY_ONE_OUT, sittingUse: 'first-two' }).used).toBe(24);
   const second = home(H1, { ...DAY_ONE_OUT, sittingUse: 'without-first' });

@@ -64,7 +64,7 @@ export type DayToDay = {
 };
 
 /**
- * What a series at home comes to under a rule set. Means are of readings, not rounded; SD divides by n - 1. `used`
+ * What a series at home comes to under a rule set. Means are of readings, or of sittings where the rules say so, not rounded; SD divides by n - 1. `used`
  * counts readings of the mean, `counts` says for each measure how many had it.
  */
 export type HomeResult = {
@@ -91,7 +91,7 @@ export type HomeResult = {
   readonly flags: readonly Flag<HomeFlagCode>[];
 };
 
-export type HomeFlagCode = 'same-time-other-value' | 'limits-from-memory';
+export type HomeFlagCode = 'same-time-other-value' | 'sittings-first' | 'limits-from-memory';
 
 /**
  * The mean of readings at home by a rule set, with everything that was left out and why. Readings may come in any order.
@@ -108,10 +108,13 @@ export function homeResult(
 ): HomeResult {
   const { kept, dropped, days: measuredDays } = selected(readings, known, rules);
   const byPart = (part: 'morning' | 'evening') =>
-    meansOf(kept.filter((one) => dayPartOf(one, rules) === part));
+    meansOf(
+      kept.filter((one) => dayPartOf(one, rules) === part),
+      rules,
+    );
   const [morning, evening] = [byPart('morning'), byPart('evening')];
   const values = forEachMeasure((measure) => valuesOf(kept, measure));
-  const all = ofEachMeasure(values, (list) => mean(list));
+  const all = meansOf(kept, rules);
   const dayMeans = meansByDay(kept, rules);
   const short = shortOf(kept.length, measuredDays, dayMeans.length, rules);
   const judged = judgedOf({ all, morning, evening }, short.length === 0, known, rules, rule);
@@ -126,13 +129,14 @@ export function homeResult(
     morning,
     evening,
     morningMinusEvening: forEachMeasure((measure) => minus(morning[measure], evening[measure])),
-    sd: forEachMeasure((measure) => sampleSd(values[measure], all[measure])),
+    // Of the readings about their own mean, whatever the mean is of.
+    sd: ofEachMeasure(values, (list) => sampleSd(list, mean(list))),
     dayMeans,
     dayToDay: dayToDayOf(dayMeans),
     high: judged.high,
     category: judged.category,
     shown: judged.shown,
-    flags: [...sameTimes(kept), ...judged.flags],
+    flags: [...sameTimes(kept), ...sittingsFirst(kept, rules), ...judged.flags],
   };
 }
 
@@ -193,8 +197,21 @@ function sameTimes(kept: readonly SeriesReading[]): Flag<HomeFlagCode>[] {
   return again === 0 ? [] : [{ code: 'same-time-other-value', figures: { readings: again } }];
 }
 
-function meansOf(readings: readonly SeriesReading[]): ByMeasure {
-  return forEachMeasure((measure) => mean(valuesOf(readings, measure)));
+/** The mean of readings, or of the means of their sittings where the rules average those first. Source: out-of-office handbook 3, point 7. */
+function meansOf(readings: readonly SeriesReading[], rules: HomeRules): ByMeasure {
+  const ofReadings = (some: readonly SeriesReading[]) =>
+    forEachMeasure((measure) => mean(valuesOf(some, measure)));
+  if (rules.averaged === 'readings') return ofReadings(readings);
+  const sittings = sittingsOf(readings, rules).map(ofReadings);
+  return forEachMeasure((measure) =>
+    mean(sittings.map((one) => one[measure]).filter((one): one is number => one !== null)),
+  );
+}
+
+/** That a mean is of sittings is said: it is not that of the readings which stand beside it. */
+function sittingsFirst(kept: readonly SeriesReading[], rules: HomeRules): Flag<HomeFlagCode>[] {
+  if (rules.averaged === 'readings' || kept.length === 0) return [];
+  return [{ code: 'sittings-first', figures: { sittings: sittingsOf(kept, rules).length } }];
 }
 
 function minus(a: number | null, b: number | null): number | null {
@@ -211,7 +228,7 @@ function meansByDay(kept: readonly SeriesReading[], rules: HomeRules): HomeResul
   }
   return [...days.entries()]
     .sort(([a], [b]) => a - b)
-    .map(([day, ofDay]) => ({ day, readings: ofDay.length, ...meansOf(ofDay) }));
+    .map(([day, ofDay]) => ({ day, readings: ofDay.length, ...meansOf(ofDay, rules) }));
 }
 
 /** How means of days vary, in the order of their days; a day without a measure is left out of it. Source: out-of-office handbook 12. */

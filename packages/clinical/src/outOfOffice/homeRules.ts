@@ -6,6 +6,10 @@ import type { HomeSchemeId } from './homeSchemes.js';
 export const SITTING_USES = ['all', 'first-two', 'without-first'] as const;
 export type SittingUse = (typeof SITTING_USES)[number];
 
+/** What a mean is of: every reading alike, or every sitting, whose readings are averaged first. */
+export const HOME_AVERAGED = ['readings', 'sittings'] as const;
+export type HomeAveraged = (typeof HOME_AVERAGED)[number];
+
 /** What is held against the limits: one mean, or morning and evening each for itself. */
 export const HOME_JUDGED = ['together', 'each-part'] as const;
 export type HomeJudged = (typeof HOME_JUDGED)[number];
@@ -21,6 +25,8 @@ export type HomeRules = {
   /** Calendar days from the first with a reading that are left out. */
   readonly droppedDays: number;
   readonly sittingUse: SittingUse;
+  /** What a mean is of. With sittings of unequal size the two differ. */
+  readonly averaged: HomeAveraged;
   /** Fewest days with a reading, those left out counted, and fewest readings after leaving out. */
   readonly leastDays: SidedLimit | null;
   readonly leastReadings: SidedLimit | null;
@@ -42,6 +48,7 @@ export const DEFAULT_HOME_RULES: HomeRules = {
   daysAsked: F.homeDays.value,
   droppedDays: F.homeDroppedDays.value,
   sittingUse: 'all',
+  averaged: 'readings',
   leastDays: { comparison: '>=', limit: F.homeLeastDays.value },
   leastReadings: { comparison: '>=', limit: F.homeLeastReadings.value },
   judged: 'together',

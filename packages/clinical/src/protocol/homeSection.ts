@@ -2,6 +2,7 @@ import type { Figure } from '../contract/figure.js';
 import type { SidedLimit } from '../contract/shownPressure.js';
 import { OUT_OF_OFFICE_FIGURES as F } from '../outOfOffice/figures.js';
 import {
+  HOME_AVERAGED,
   HOME_JUDGED,
   type HomeRules,
   DEFAULT_HOME_RULES as RULES,
@@ -13,6 +14,8 @@ import type { Disagreement, FieldShape, Section } from './shape.js';
 
 /** The schema of protocols that first had this section. */
 const SINCE = 6;
+/** That which first had what a mean is of. */
+const AVERAGED_SINCE = 9;
 
 const OWN = { source: 'out-of-office handbook 3', sure: 'decision' } as const;
 
@@ -27,6 +30,12 @@ export const HOME_SECTION: Section<HomeRules> = {
       RULES.sittingUse,
       { meaning: 'which readings of a sitting are averaged', ...OWN },
       SINCE,
+    ),
+    averaged: choiceField(
+      HOME_AVERAGED,
+      RULES.averaged,
+      { meaning: 'what a mean is of: every reading, or every sitting, averaged first', ...OWN },
+      AVERAGED_SINCE,
     ),
     leastDays: limitField(F.homeLeastDays, [1, 14], RULES.leastDays, ['>=']),
     leastReadings: limitField(F.homeLeastReadings, [1, 56], RULES.leastReadings, ['>=']),

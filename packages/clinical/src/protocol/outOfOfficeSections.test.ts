@@ -209,14 +209,15 @@ test('a protocol of schema 6 says nothing of that stretch: it is read, keeps its
   const { sections, ...now } = preset({ ambulatory: 'research-levels' });
   const { longestEmptyHours, leastHours: _l, scheme: _s, ...then } = sections.ambulatory ?? ({} as never);
   expect(longestEmptyHours.value).toBeNull();
-  const kept = { ...now, schema: 6, sections: { ...sections, ambulatory: then } };
+  const { averaged: _a, ...home } = sections.home ?? ({} as never);
+  const kept = { ...now, schema: 6, sections: { ...sections, home, ambulatory: then } };
   const parsed = parseProtocol(JSON.parse(JSON.stringify(kept)));
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
   expect(parsed.value).toEqual(kept);
   expect(ambulatoryRules(parsed.value)).toEqual(ambulatoryRules(preset({ ambulatory: 'research-levels' })));
   const early = parseProtocol({
     ...kept,
-    sections: { ...sections, ambulatory: { ...then, longestEmptyHours } },
+    sections: { ...sections, home, ambulatory: { ...then, longestEmptyHours } },
   });
   expect(early.ok ? [] : early.refusals.map(({ field, code }) => `${field} ${code}`)).toEqual([
     '/sections/ambulatory/longestEmptyHours unknown-field',
@@ -229,11 +230,30 @@ test.each(idsOf('ambulatory'))(
   (id) => {
     const { sections, ...now } = preset({ ambulatory: id });
     const { leastHours: _l, scheme: _s, ...then } = sections.ambulatory ?? ({} as never);
-    const kept = { ...now, schema: 7, sections: { ...sections, ambulatory: then } };
+    const { averaged: _a, ...home } = sections.home ?? ({} as never);
+    const kept = { ...now, schema: 7, sections: { ...sections, home, ambulatory: then } };
     const parsed = parseProtocol(JSON.parse(JSON.stringify(kept)));
     if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
     expect(parsed.value).toEqual(kept);
     expect(ambulatoryRules(parsed.value)).toEqual(ambulatoryRules(preset({ ambulatory: id })));
+  },
+);
+
+// Out-of-office handbook 3, point 7: sittings are never averaged first unless a rule set says so; none of section 2 does.
+test.each(idsOf('home'))(
+  '%s averages readings, and so does one of schema 8; a place may have sittings first',
+  (id) => {
+    const made = preset({ home: id });
+    expect(homeRules(made).averaged).toBe('readings');
+    const { averaged: _new, ...then } = made.sections.home ?? ({} as never);
+    const kept = { ...made, schema: 8, sections: { ...made.sections, home: then } };
+    const parsed = parseProtocol(JSON.parse(JSON.stringify(kept)));
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
+    expect(parsed.value).toEqual(kept);
+    expect(homeRules(parsed.value)).toEqual(homeRules(made));
+    const local = overrideFields(made, [{ section: 'home', key: 'averaged', value: 'sittings' }]);
+    if (!local.ok) throw new Error(JSON.stringify(local.refusals));
+    expect(homeRules(local.value).averaged).toBe('sittings');
   },
 );
 

@@ -100,7 +100,7 @@ test('each preset has a version of its own', () => {
 test('the version is the SHA-256 of the canonical text', () => {
   // Against another implementation of SHA-256: that of Node.
   const text = canonicalJson(preset());
-  expect(JSON.parse(text)).toMatchObject({ schema: 8, presets: { count: 'thirty-seconds' } });
+  expect(JSON.parse(text)).toMatchObject({ schema: 9, presets: { count: 'thirty-seconds' } });
   expect(protocolVersion(preset())).toBe(createHash('sha256').update(text, 'utf8').digest('hex'));
   expect(protocolVersion(preset())).toMatch(/^[0-9a-f]{64}$/);
 });

@@ -24,6 +24,6 @@ export type Protocol = {
  * section `count`. 2: `presets` by section; the fields of `count` that are `since: 2`. 3: the sections of a
  * pressure and of a whole round. 4: the rest before a pressure. 5: keeping
  * gauges. 6: readings at home and over 24 hours. 7: the longest stretch of a recording without a reading.
- * 8: how the means of a recording are named, and how many hours it is to last.
+ * 8: how the means of a recording are named, and how many hours it is to last. 9: what a mean at home is of.
  */
-export const PROTOCOL_SCHEMA = 8;
+export const PROTOCOL_SCHEMA = 9;

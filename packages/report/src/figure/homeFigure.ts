@@ -187,7 +187,7 @@ export function homeFigure(
       ? []
       : [
           words.sentence('report.clockChangedBefore', {
-            days: changes.map(({ after }) => dayText(homeDayOf(after, rules), words)),
+            parts: changes.map(({ after }) => dayText(homeDayOf(after, rules), words)),
           }),
         ]),
   ].join(' ');

@@ -94,7 +94,7 @@ function SleepForm({ person, series, rules, onDone }: PutRightProps & { readonly
         void keep();
       }}
     >
-      <h3>{words.sentence('away.putSleepRight')}</h3>
+      <h2>{words.sentence('away.putSleepRight')}</h2>
       <SleepTimes
         form={{
           text: form.text,

@@ -127,6 +127,7 @@ const TITLED = {
   'readings/irregularAverage': 'irregularAverage',
   'actNow/switchedOff': 'condition',
   'home/sittingUse': 'sittingUse',
+  'home/averaged': 'homeAveraged',
   'home/judged': 'homeJudged',
   'home/scheme': 'homeScheme',
   'ambulatory/judged': 'period',

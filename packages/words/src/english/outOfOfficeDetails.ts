@@ -27,6 +27,8 @@ export const outOfOfficeDetails = {
   child: (f, say) =>
     `The person is ${say.short(f.value('ageYears'))}: limits of adults do not apply, and no category is given.`,
   pregnancy: () => 'In pregnancy other limits hold: no category is given here. Act by your local protocol.',
+  'sittings-first': (f, say) =>
+    `By this rule set each sitting is averaged first: the means are of ${say.counted(f.value('sittings'), { one: 'sitting', other: 'sittings' })}, not of the readings.`,
   'same-time-other-value': (f, say) =>
     `${say.form(f.value('readings'), { one: 'One reading has', other: `${say.short(f.value('readings'))} readings have` })} the same time as another and other numbers: both are kept. Check the paper.`,
   failed: () => 'The recorder gave no pressure: a measurement that failed.',

@@ -55,6 +55,7 @@ export const outOfOfficeTitles = {
     'grade-3': 'grade III',
   },
   sittingUse: { all: 'all', 'first-two': 'the first two', 'without-first': 'all but the first' },
+  homeAveraged: { readings: 'every reading', sittings: 'every sitting, its readings averaged first' },
   homeJudged: { together: 'one mean', 'each-part': 'morning and evening each' },
   homeScheme: {
     none: 'no names',

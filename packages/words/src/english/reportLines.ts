@@ -54,8 +54,8 @@ export const reportLines = {
   nap: 'nap',
   nightByClock: 'night by the clock',
   clockChange: 'clock changed',
-  clockChangedBefore: (f: { days: readonly string[] }, say: Say) =>
-    `The clock was changed before the readings of ${say.allOf(f.days)}.`,
+  clockChangedBefore: (f: { parts: readonly string[] }, say: Say) =>
+    `The clock was changed before the readings of ${say.allOf(f.parts)}.`,
   nOfHour: 'n',
   hourTable: 'Means of each hour of the clock',
   hour: 'Hour from',

@@ -29,6 +29,8 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
     `La persona tiene ${say.short(f.value('ageYears'))} años: los límites de adultos no valen y no se da categoría.`,
   pregnancy: () =>
     'En el embarazo valen otros límites: aquí no se da categoría. Actúe según su protocolo local.',
+  'sittings-first': (f, say) =>
+    `Según estas reglas cada toma se promedia antes: las medias son de ${say.counted(f.value('sittings'), { one: 'toma', other: 'tomas' })}, no de las lecturas.`,
   'same-time-other-value': (f, say) =>
     `${say.form(f.value('readings'), { one: 'Una lectura tiene', other: `${say.short(f.value('readings'))} lecturas tienen` })} la misma hora que otra y otros números: se guardan ambas. Compruebe el papel.`,
   failed: () => 'El registrador no dio presión: una medición fallida.',

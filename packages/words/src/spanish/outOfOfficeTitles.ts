@@ -59,6 +59,10 @@ export const outOfOfficeTitles: Reworded<typeof english> = {
     'grade-3': 'grado III',
   },
   sittingUse: { all: 'todas', 'first-two': 'las dos primeras', 'without-first': 'todas menos la primera' },
+  homeAveraged: {
+    readings: 'todas las lecturas',
+    sittings: 'todas las tomas, promediadas antes sus lecturas',
+  },
   homeJudged: { together: 'una media', 'each-part': 'mañana y noche por separado' },
   homeScheme: {
     none: 'sin nombres',

@@ -56,7 +56,7 @@ export const reportLines: Reworded<typeof lines> = {
   nap: 'siesta',
   nightByClock: 'noche por el reloj',
   clockChange: 'cambio de hora',
-  clockChangedBefore: (f, say) => `El reloj se cambió antes de las lecturas del ${say.allOf(f.days)}.`,
+  clockChangedBefore: (f, say) => `El reloj se cambió antes de las lecturas del ${say.allOf(f.parts)}.`,
   nOfHour: 'n',
   hourTable: 'Medias de cada hora del reloj',
   hour: 'Hora desde',

@@ -189,6 +189,7 @@ export const ruleTitles: Reworded<typeof english> = {
     'home/daysAsked': 'días de medición que se piden',
     'home/droppedDays': 'primeros días de medición que no se promedian',
     'home/sittingUse': 'qué lecturas de una toma se promedian',
+    'home/averaged': 'de qué es la media: de las lecturas o de las tomas, promediadas antes',
     'home/leastDays': 'mínimo de días de medición, contando los que se dejan fuera',
     'home/leastReadings':
       'mínimo de lecturas para una media, después de dejar fuera: dos días tras el primero, cuatro lecturas al día',

@@ -53,7 +53,7 @@ export { TICK_SECONDS, TICKS_PER_SECOND } from './rig/tick.js';
 export { BLANK } from './scenario/blank.js';
 export { SCENARIO_LIMITS } from './scenario/limits.js';
 export { parseScenario } from './scenario/parseScenario.js';
-export { RED_FLAGS } from './scenario/redFlags.js';
+export { isUnwell, RED_FLAGS } from './scenario/redFlags.js';
 export { REPORTS, type ReportCode, reportOf } from './scenario/report.js';
 export type { Alerting, Gap, Levels, RedFlag, Scenario, Sex, Traits } from './scenario/scenario.js';
 export { SCENARIO_SCHEMA } from './scenario/scenarioSchema.js';

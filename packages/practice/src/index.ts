@@ -26,9 +26,10 @@ export {
   SECOND_EXERCISE_SCHEMA,
   THIRD_EXERCISE_SCHEMA,
 } from './exercise/exercise.js';
-export type { FallOf } from './exercise/fall.js';
+export { type FallOf, LET_OUT_MMHG, MEANT_MMHG } from './exercise/fall.js';
 export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';
 export { EXERCISE_FIGURES } from './exercise/figures.js';
+export { type LimitWhy, limitOf } from './exercise/limitOf.js';
 export { wasLookedUp } from './exercise/lookedUp.js';
 export { type Manner, mannerOf } from './exercise/manner.js';
 export type { ActionList } from './exercise/parseActions.js';
@@ -55,6 +56,7 @@ export { CONDUCT_CODES } from './fault/conduct.js';
 export type { AsTheyWere, Cost, Costs, Had, Obtainable } from './fault/cost.js';
 export type { DoInstead, FaultCode } from './fault/faults.js';
 export { FAULT_CODES, FAULTS } from './fault/faults.js';
+export { type LessonCode, lessonOf } from './fault/lesson.js';
 export { type OneThing, oneThingOf } from './fault/oneThing.js';
 export { properInstrument, properOf } from './fault/proper.js';
 export { shapley } from './fault/shapley.js';

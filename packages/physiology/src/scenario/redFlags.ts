@@ -11,3 +11,13 @@ export const RED_FLAGS = [
   'very-fast-pulse',
   'fever-with-fast-pulse',
 ] as const;
+
+const OF_A_NUMBER: ReadonlySet<string> = new Set(['severe-pressure', 'severe-in-pregnancy']);
+
+/**
+ * Whether somebody is unwell now, and not only of a high number: nobody lets them wait for the sake of a reading.
+ * Source: bedside handbook 3.15 (very low or unwell: do not wait), 3.16 (a severe pressure alone: rest, repeat, tell).
+ */
+export function isUnwell({ redFlag }: { readonly redFlag: (typeof RED_FLAGS)[number] | null }): boolean {
+  return redFlag !== null && !OF_A_NUMBER.has(redFlag);
+}

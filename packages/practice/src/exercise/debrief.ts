@@ -1,10 +1,7 @@
 import { type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
 import {
-  type Circumstances,
   type Gap,
   type Levels,
-  type Person,
-  PHYSIOLOGY_FIGURES,
   type RedFlag,
   type SoundEvent,
   type Truth,
@@ -33,13 +30,15 @@ import { type Ledger, ledgerOf } from '../ledger/ledger.js';
 import { techniqueLines } from '../ledger/techniqueLines.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
 import { asOfEach } from './asOfEach.js';
-import { heardIn } from './ear.js';
 import type { Counted, CountedSign, Entered, Exercise } from './exercise.js';
-import { type FallOf, fallAbout, lastFall, MEANT_MMHG } from './fall.js';
+import { type FallOf, lastFall, MEANT_MMHG } from './fall.js';
+import { fallOfRun } from './fallOfRun.js';
 import { type FeltBack, feltBack } from './feltBack.js';
+import { gapIn } from './gapIn.js';
 import { withGaugeErrorTaken } from './gaugeErrorTaken.js';
-import { redFlagOf } from './redFlagOf.js';
-import { circumstancesAt, instrumentAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
+import { marksOf } from './marksOf.js';
+import { couldBeKnown, redFlagOf } from './redFlagOf.js';
+import { circumstancesAt, instrumentAt, type Replay, replay } from './replay.js';
 import { type DebriefRules, USUAL_RULES } from './rules.js';
 import { isReadByFeel, isUnfelt } from './unfelt.js';
 import { isUnheard } from './unheard.js';
@@ -80,6 +79,8 @@ export type Judged = {
   readonly truth: Truth;
   /** Where the sounds of this visit fell silent between two phases, mmHg in the cuff, about; null: nowhere. */
   readonly gap: Gap | null;
+  /** The first sound after the silence was taken for the first of all. */
+  readonly isAfterGap: boolean;
   /** The arm was raised before the cuff was pumped up: that shortens a gap. */
   readonly isArmRaised: boolean;
   /** What was true: the mean of the minute about the reading, as the textbook prepares. */
@@ -121,7 +122,12 @@ export type Judged = {
     readonly deficitPerMinute: number;
     readonly breathsPerMinute: number;
   };
-  readonly redFlag: { readonly code: RedFlag; readonly isSeen: boolean } | null;
+  /** What could not wait, and whether it was said; `isKnowable`: whether the observer could know of it, by what was written. */
+  readonly redFlag: {
+    readonly code: RedFlag;
+    readonly isSeen: boolean;
+    readonly isKnowable: boolean;
+  } | null;
 };
 
 /** Everything that a page of an exercise draws. */
@@ -140,10 +146,6 @@ export type Debrief = Judged & {
   readonly conduct: readonly Conduct[];
 };
 
-/** A mark may come this long after the sound it was made on, seconds. */
-const REACH_SECONDS = 1.5;
-/** Clocks of mark and sound may differ by a tick or two. */
-const EARLY_SECONDS = 0.02;
 type Found = {
   readonly played: Replay;
   readonly judged: Judged;
@@ -185,7 +187,8 @@ function eachOf(exercise: Exercise, rules: DebriefRules): { readonly asOf: Exerc
     one: found(asOf, rules, played, isSeveral(exercise)),
   }));
   // What cannot wait was asked once, of the whole visit.
-  const redFlag = all.find(({ one }) => one.judged.redFlag !== null)?.one.judged.redFlag ?? null;
+  const flags = all.flatMap(({ one }) => one.judged.redFlag ?? []);
+  const redFlag = flags.find(({ isKnowable }) => isKnowable) ?? flags[0] ?? null;
   return all.map(({ asOf, one }) => ({ asOf, one: { ...one, judged: { ...one.judged, redFlag } } }));
 }
 
@@ -233,7 +236,7 @@ function isSeveral({ earlier }: Exercise): boolean {
 function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeveral: boolean): Found {
   const { person } = played;
   const run = given.evidence.run;
-  const own = run === null ? null : fallOfRun(played, run);
+  const own = run === null ? null : fallOfRun(given, played, run);
   const fall = own ?? (isOneOfSeveral ? null : lastFall(played, MEANT_MMHG));
   const exercise = withGaugeErrorTaken(
     { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) },
@@ -257,10 +260,11 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     diastolic: asItWas.longRun.diastolic + onCuff('diastolic'),
   };
   const pulsePerMinute = asItWas.pulsePerMinute;
+  const gap = gapIn(person, circumstances, sounding);
   const baseBy = (isByMuffled: boolean) =>
     fall === null
       ? null
-      : baseOf({ exercise, played, fall, marks, pulsePerMinute, sounding, rules, isByMuffled });
+      : baseOf({ exercise, played, fall, marks, pulsePerMinute, sounding, rules, isByMuffled, gap });
   const baseOfLast = baseBy(false);
   const visitOfLast = baseOfLast === null ? null : visitOf(baseOfLast);
   const had = visitOfLast === null ? NOTHING_HAD : hadOf(visitOfLast);
@@ -315,7 +319,8 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     entered,
     reading: run === null ? null : runResult(run.run, UNKNOWN_RUN_CIRCUMSTANCES, rules.runRules),
     truth: asItWas,
-    gap: gapIn(person, circumstances, sounding),
+    gap,
+    isAfterGap: base?.habits.systolic.away === 'silent-gap',
     isArmRaised: circumstances.wasArmRaised,
     reference: { ...asItShould.longRun, muffled: asItShould.muffled },
     had,
@@ -341,7 +346,18 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
       breathsPerMinute: (counts.breaths ?? taps.breaths)?.truePerMinute ?? asItWas.breathsPerMinute,
     },
     feltBack: isReadByFeel(exercise) ? felt : null,
-    redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
+    redFlag:
+      redFlag === null
+        ? null
+        : {
+            code: redFlag,
+            isSeen: exercise.evidence.saysActNow === true,
+            isKnowable: couldBeKnown(
+              exercise.scenario,
+              [...exercise.earlier.map((one) => one.entered), entered],
+              rules.roundRules.actNow,
+            ),
+          },
   };
   return { played, judged, base, visit };
 }
@@ -356,17 +372,6 @@ function deficitOf(
   return Math.max(0, heart - wrist);
 }
 
-/** The letting down that a run is of: about its first mark in time, else about where it begins. Null: the cuff was empty there. */
-function fallOfRun(
-  played: Replay,
-  { startSeconds, run }: NonNullable<Exercise['evidence']['run']>,
-): FallOf | null {
-  const marked = run.moments.find(({ atSeconds }) => atSeconds !== null)?.atSeconds ?? null;
-  return (
-    (marked === null ? null : fallAbout(played, startSeconds + marked)) ?? fallAbout(played, startSeconds)
-  );
-}
-
 function acceptedOf(entered: Entered, had: Had, isByMuffled: boolean, withinMmHg: number): Accepted {
   const is = (written: number | null, one: Obtainable | null) =>
     written === null ? null : one !== null && Math.abs(written - one.mmHg) <= withinMmHg;
@@ -375,39 +380,6 @@ function acceptedOf(entered: Entered, had: Had, isByMuffled: boolean, withinMmHg
     ? is(entered.muffled ?? entered.diastolic, had.muffled)
     : is(entered.diastolic, had.diastolic);
   return { withinMmHg, systolic: is(entered.systolic, had.systolic), diastolic };
-}
-
-/** A gap goes with the pressure of the visit; an arm that was raised before shortens it. Source: physiology handbook 8.5. */
-function gapIn({ gap, rest }: Person, { wasArmRaised }: Circumstances, sounding: Levels): Gap | null {
-  if (gap === null) return null;
-  const topMmHg = gap.topMmHg + sounding.systolic - rest.systolic;
-  const share = wasArmRaised ? PHYSIOLOGY_FIGURES.sound.gapRaisedShare.value : 1;
-  return { topMmHg, bottomMmHg: topMmHg - (gap.topMmHg - gap.bottomMmHg) * share };
-}
-
-function marksOf(exercise: Exercise, played: Replay, fall: FallOf | null): DebriefMark[] {
-  const { run } = exercise.evidence;
-  if (run === null) return [];
-  const heard = fall === null ? [] : heardIn(exercise, played, fall);
-  return run.run.moments.map(({ what, mmHg, atSeconds }) => {
-    if (atSeconds === null)
-      return { what, atSeconds: null, mmHg, cuffMmHg: null, needleMmHg: null, soundSeconds: null };
-    const at = run.startSeconds + atSeconds;
-    const isReached = (one: SoundEvent | undefined): one is SoundEvent =>
-      one !== undefined && one.atSeconds <= at + EARLY_SECONDS && at - one.atSeconds <= REACH_SECONDS;
-    // A late hand may mark after the next sound has come: the right one is meant where it is within reach.
-    const right = what === 'first sound' ? firstOfTwo(heard) : undefined;
-    const before = played.sounds.findLast((one) => one.atSeconds <= at + EARLY_SECONDS);
-    const sound = isReached(right) ? right : before;
-    return {
-      what,
-      atSeconds: at,
-      mmHg,
-      cuffMmHg: traceAt(played.cuffMmHg, played.tracePerSecond, at),
-      needleMmHg: settledNeedle(played, exercise.instrument, at),
-      soundSeconds: isReached(sound) ? sound.atSeconds : null,
-    };
-  });
 }
 
 function ledgerFor(

@@ -1,6 +1,6 @@
 import type { KnownPressure } from '@evenfall/clinical';
 import { type ActNowRules, isPressureSevere, pregnancyLimits, severeLimits } from '@evenfall/clinical';
-import type { RedFlag, Scenario } from '@evenfall/physiology';
+import { isUnwell, type RedFlag, type Scenario } from '@evenfall/physiology';
 
 /**
  * What could not wait in a visit: what the scenario is about, else a severe pressure, either one that was to be had or one
@@ -16,4 +16,17 @@ export function redFlagOf(
   const limits = traits.isPregnant ? pregnancyLimits(rules) : severeLimits(rules);
   if (!pressures.some((one) => isPressureSevere(one, limits))) return null;
   return traits.isPregnant ? 'severe-in-pregnancy' : 'severe-pressure';
+}
+
+/**
+ * Whether the observer could know of it: a pressure alone shows in nothing but the numbers that were written; whoever is unwell is seen
+ * to be.
+ * @param written every pressure that was written in the visit
+ */
+export function couldBeKnown(
+  { redFlag, traits }: Pick<Scenario, 'redFlag' | 'traits'>,
+  written: readonly KnownPressure[],
+  rules: ActNowRules,
+): boolean {
+  return isUnwell({ redFlag }) || redFlagOf({ redFlag: null, traits }, written, rules) !== null;
 }

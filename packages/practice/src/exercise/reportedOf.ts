@@ -9,6 +9,7 @@ import {
 import {
   backgroundThresholdDb,
   type Circumstances,
+  type Gap,
   isLoudInAnyRoom,
   noiseOf,
   type ReportCode,
@@ -30,6 +31,8 @@ type Reading = {
   readonly one: Exercise;
   readonly place: Circumstances;
   readonly fall: FallOf | null;
+  /** Where the sounds of it fell silent, mmHg in the cuff; null: nowhere. */
+  readonly gap: Gap | null;
 };
 
 /**
@@ -37,11 +40,14 @@ type Reading = {
  *
  * @param judged each of its readings, as of `judgeEach`
  */
-export function reportedOf(exercise: Exercise, judged: readonly Pick<Judged, 'fall'>[]): readonly Reported[] {
+export function reportedOf(
+  exercise: Exercise,
+  judged: readonly Pick<Judged, 'fall' | 'gap'>[],
+): readonly Reported[] {
   const readings = asOfEach(exercise).flatMap((one, k): Reading[] => {
     if (one.entered.systolic === null) return [];
     const place = circumstancesAt(exercise, one.evidence.run?.startSeconds ?? 0, null);
-    return [{ one, place, fall: judged[k]?.fall ?? null }];
+    return [{ one, place, fall: judged[k]?.fall ?? null, gap: judged[k]?.gap ?? null }];
   });
   return reportOf(exercise.scenario).map((code) => {
     const has = said(code, exercise, readings);
@@ -123,6 +129,7 @@ function said(code: ReportCode, exercise: Exercise, readings: readonly Reading[]
     case 'act-now':
       return evidence.saysActNow === true;
     case 'gap':
+      return isGapSeen(readings);
     case 'paradox-both-numbers':
     case 'strong-weak-by-turns':
     case 'home-readings':
@@ -165,6 +172,17 @@ function isFeltFirst(readings: readonly Reading[]): boolean {
   return readings.some(
     (reading, k) =>
       methods[k] === 'auscultation' && (isEstimated(reading) || methods.slice(0, k).includes('palpation')),
+  );
+}
+
+/** Whether a sound above the silent gap was written as the first: that is how a gap shows in numbers. Null: there is none. */
+function isGapSeen(readings: readonly Reading[]): boolean | null {
+  if (readings.length > 0 && readings.every(({ gap }) => gap === null)) return null;
+  return readings.some(
+    ({ one: { evidence, entered }, gap }) =>
+      gap !== null &&
+      evidence.run?.run.method === 'auscultation' &&
+      (entered.systolic ?? 0) > (gap.topMmHg + gap.bottomMmHg) / 2,
   );
 }
 

@@ -1,3 +1,4 @@
+import { FAULT_FIGURES } from '../fault/figures.js';
 import type { Judged } from './debrief.js';
 
 /** One number of a reading beside what was to be had and what was true. `had` null: nothing was to be heard; `written` null: none was written. */
@@ -15,6 +16,8 @@ export type ResultRow = {
   readonly parts: { readonly ofReading: number; readonly ofPreparing: number } | null;
   readonly truth: number;
   readonly isAccepted: boolean | null;
+  /** Read as it was to be had then, and still far from what is true on average. */
+  readonly isFar: boolean;
   /** It is written, and nothing was to be heard, or was felt, that it could be of. */
   readonly isFromNothing: boolean;
 };
@@ -27,6 +30,7 @@ export function resultRows(judged: Judged): ResultRow[] {
     const written = isMuffled ? (entered.muffled ?? entered.diastolic) : entered[of];
     const one = (isMuffled ? had.muffled : had[of])?.mmHg ?? null;
     const asTheyWere = judged.asTheyWere?.[isMuffled ? 'muffled' : of] ?? null;
+    const truth = (isMuffled ? reference.muffled : null) ?? reference[of];
     return {
       of,
       isMuffled,
@@ -38,8 +42,9 @@ export function resultRows(judged: Judged): ResultRow[] {
         written === null || one === null || asTheyWere === null || fromNothing !== null
           ? null
           : { ofReading: written - asTheyWere, ofPreparing: asTheyWere - one },
-      truth: (isMuffled ? reference.muffled : null) ?? reference[of],
+      truth,
       isAccepted: accepted[of],
+      isFar: accepted[of] === true && Math.abs((written ?? truth) - truth) > FAULT_FIGURES.farMmHg.value,
       isFromNothing: fromNothing !== null && written !== null,
     };
   });

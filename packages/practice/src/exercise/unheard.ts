@@ -6,7 +6,7 @@ import type { FallOf } from './fall.js';
 import { circumstancesAt, type Replay } from './replay.js';
 
 /** A first sound and a last one are two. */
-const LEAST_SOUNDS = 2;
+export const LEAST_SOUNDS = 2;
 
 /** Of how many beats a sound was to be heard by this observer in a fall. */
 export function soundsHeard(exercise: Exercise, played: Replay, fall: FallOf): number {

@@ -2,6 +2,7 @@ import type { DeflationRules, GaugeReading } from '@evenfall/clinical';
 import {
   backgroundThresholdDb,
   type Circumstances,
+  type Gap,
   type Instrument,
   type LetDownPlan,
   type Levels,
@@ -64,6 +65,8 @@ export type Base = {
   readonly rate: 'fast' | 'slow' | 'right';
   readonly letDown: LetDown;
   readonly peakFault: PeakFault;
+  /** Where the pulse was felt to go before; null: nobody felt for it. */
+  readonly feltMmHg: number | null;
   readonly bestPeakMmHg: number;
   /** Where in the cuff the sounds of this visit begin and end on the whole, mmHg. */
   readonly sounding: Levels;
@@ -82,6 +85,8 @@ export type Reading = {
   readonly rules: DebriefRules;
   /** The diastolic is judged where the sounds became muffled. */
   readonly isByMuffled: boolean;
+  /** Where the sounds of this visit fell silent, mmHg in the cuff, about; null: nowhere. */
+  readonly gap: Gap | null;
 };
 
 /** Clocks and rounding: a rate this little beyond the limit is not called a fault, mmHg/s. */
@@ -103,7 +108,7 @@ export function baseOf(reading: Reading): Base {
   const plan = {
     startSeconds: fall.peakSeconds,
     peakMmHg: fall.peakMmHg,
-    fall: stretchesOf(played, fall),
+    fall: isReadByFeel(exercise) ? heldOn(played, fall) : stretchesOf(played, fall),
     thresholdDb: Number.NEGATIVE_INFINITY,
     run: Math.max(0, before),
   };
@@ -128,10 +133,24 @@ export function baseOf(reading: Reading): Base {
     rate: rateOf(plan, person, pulsePerMinute, sounding, deflation),
     letDown: letDownOf(plan, sounding),
     peakFault: peakFaultOf(reading, felt, isByFeel),
+    feltMmHg: felt,
     bestPeakMmHg: Math.max(fall.peakMmHg, Math.max(felt ?? 0, sounding.systolic) + inflation.marginMmHg),
     sounding,
     gauge: { stepMmHg: stepOf(exercise, rules), reading: deflation.gaugeReading },
   };
+}
+
+/** A fall by feel, gone on with as it was when the pulse came back: from there on the cuff may be let go. */
+function heldOn(played: Replay, fall: FallOf): readonly Stretch[] {
+  const all = stretchesOf(played, fall);
+  const back = played.felt.find(
+    ({ isFelt, atSeconds }) => isFelt && atSeconds > fall.peakSeconds && atSeconds <= fall.endSeconds,
+  );
+  if (back === undefined) return all;
+  const backMmHg = traceAt(played.cuffMmHg, played.tracePerSecond, back.atSeconds);
+  const at = all.findIndex(({ toMmHg }) => toMmHg <= backMmHg);
+  const last = all[at];
+  return last === undefined ? all : [...all.slice(0, at), { ...last, toMmHg: 0 }];
 }
 
 /** Whether a hand let the cuff down evenly, whatever the hose lost: then it made up for it. */

@@ -1,4 +1,5 @@
 import { COUNT_FIGURES, type InflationRules } from '@evenfall/clinical';
+import { rateRows } from '../counting/rateRows.js';
 import { armsOf } from '../exercise/armsOf.js';
 import type { Judged } from '../exercise/debrief.js';
 import type { Exercise } from '../exercise/exercise.js';
@@ -63,7 +64,7 @@ export function conductOf(
   const add = (code: ConductCode, figures: Conduct['figures'] = {}) =>
     found.push({ code, doInstead: CONDUCT[code], figures });
   const { redFlag, counts, entered, fall, had, isByMuffled, isByFeel } = judged;
-  if (redFlag !== null && exercise.evidence.saysActNow === false) add('not-told');
+  if (redFlag?.isKnowable === true && exercise.evidence.saysActNow === false) add('not-told');
   const hasNumber = entered.systolic !== null || entered.diastolic !== null;
   if (isByMuffled && entered.muffled === null && entered.diastolic !== null) add('muffled-not-written');
   if (fall !== null && hasNumber) {
@@ -86,11 +87,15 @@ export function conductOf(
   const hasPulse = counts.pulse !== null;
   const hasApex = counts.apex !== null || (entered.apexPerMinute ?? null) !== null;
   if (isDeficit && hasPulse && !hasApex) add('apex-not-counted', { deficitPerMinute });
+  const rates = rateRows(judged, exercise.scenario);
   for (const of of ['pulse', 'apex', 'breaths'] as const) {
     const count = counts[of];
     if (count === null) continue;
     const { n, there, windowSeconds, isRight, better, rhythm, noticed } = count;
-    if (!isRight) add(`${of}-miscounted`, { n, there, windowSeconds });
+    // A count whose rate is accepted was not miscounted, though a beat was lost.
+    const withinPerMinute = rates.find((one) => one.of === of)?.withinPerMinute ?? 0;
+    const offPerMinute = (60 * Math.abs(n - there)) / windowSeconds;
+    if (!isRight && offPerMinute > withinPerMinute) add(`${of}-miscounted`, { n, there, windowSeconds });
     if (better.nextWindowSeconds !== null)
       add(`${of}-window-short`, { windowSeconds, neededSeconds: better.nextWindowSeconds });
     if (of !== 'apex' && rhythm.inWindow === 'irregular' && noticed?.rhythmFelt !== 'irregular')

@@ -1,4 +1,4 @@
-import { isLoudInAnyRoom, type Levels } from '@evenfall/physiology';
+import { isLoudInAnyRoom, isUnwell, type Levels } from '@evenfall/physiology';
 import type { Entered } from '../exercise/exercise.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
 import { type Base, SIDES, type Side } from './base.js';
@@ -11,6 +11,7 @@ import {
   type FaultCode,
   isGaugeOff,
   isOfPreparing,
+  isOfSitting,
   isWrongSize,
 } from './faults.js';
 import { type Habit, mufflingOf } from './habit.js';
@@ -22,7 +23,12 @@ import { shapley } from './shapley.js';
  */
 export type Cost = {
   readonly code: FaultCode;
-  readonly doInstead: DoInstead | 'feel-instead' | (typeof CONDUCT)['muffled-not-written'];
+  readonly doInstead:
+    | DoInstead
+    | 'feel-instead'
+    | 'listen-from-above'
+    | 'no-time-for-that'
+    | (typeof CONDUCT)['muffled-not-written'];
   readonly systolic: number | null;
   readonly diastolic: number | null;
 };
@@ -68,6 +74,7 @@ const START_STEP_SECONDS = 0.5;
 const EARLIER_SECONDS = (STARTS / 2) * START_STEP_SECONDS;
 /** Faults of ear, eye and pen: what they do is read off the same fall. */
 const READER: ReadonlySet<FaultCode> = new Set([
+  'silent-gap',
   'read-late',
   'misheard',
   'digit-habit',
@@ -188,6 +195,9 @@ function isOfMuffling({ isByMuffled, habits }: Base, code: FaultCode): boolean {
 
 function insteadOf(base: Base, code: FaultCode): Cost['doInstead'] {
   if (isOfMuffling(base, code)) return CONDUCT['muffled-not-written'];
+  // Whoever felt first and pumped high enough has to be told neither once more.
+  if (code === 'silent-gap' && base.feltMmHg !== null) return 'listen-from-above';
+  if (isOfSitting(code) && isUnwell(base.person.scenario)) return 'no-time-for-that';
   // What comes through a shut door no room keeps out: there is no quieter place to be advised.
   const isLoudAnywhere = code === 'noise' && isLoudInAnyRoom(base.person.scenario);
   return isLoudAnywhere ? 'feel-instead' : FAULTS[code].doInstead;
@@ -201,11 +211,14 @@ function weight({ systolic, diastolic }: Cost): number {
   return Math.max(Math.abs(systolic ?? 0), Math.abs(diastolic ?? 0));
 }
 
+/** Faults of the chest piece: by feel it is not used. */
+const OF_PIECE: ReadonlySet<FaultCode> = new Set(['pressed-hard', 'under-cuff', 'chest-piece-off']);
+
 /** Every fault of a reading; those of ear, eye and pen last. */
 function faultsOf(base: Base): FaultCode[] {
   const { circumstances, inflatedSeconds, instrument, person, habits, sounding } = base;
-  const found: FaultCode[] = CIRCUMSTANCE_FAULTS.filter(({ isAt }) =>
-    isAt(circumstances, inflatedSeconds),
+  const found: FaultCode[] = CIRCUMSTANCE_FAULTS.filter(
+    ({ code, isAt }) => isAt(circumstances, inflatedSeconds) && !(base.isByFeel && OF_PIECE.has(code)),
   ).map(({ code }) => code);
   const either = (is: (habit: Habit) => boolean) => SIDES.some((side) => is(habits[side]));
   const more: readonly (readonly [FaultCode | null, boolean])[] = [
@@ -222,6 +235,7 @@ function faultsOf(base: Base): FaultCode[] {
     ['not-heard', !base.isByFeel && base.thresholdDb > 0],
     ['noise', !base.isByFeel && base.noiseDb > 0],
     ['read-late', either(({ delaySeconds }) => delaySeconds > F.slowReactionSeconds.value)],
+    ['silent-gap', either(({ away }) => away === 'silent-gap')],
     ['misheard', either(({ skipped }) => skipped !== 0)],
     ['digit-habit', either(({ pen }) => pen === 'digit-habit')],
     ['misread-needle', either(({ pen }) => pen === 'misread-needle')],

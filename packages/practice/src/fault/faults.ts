@@ -36,6 +36,7 @@ export const FAULTS = {
   'began-in-sounds': { of: 'hand', doInstead: 'let-out-and-higher' },
   'chest-piece-away': { of: 'hand', doInstead: 'keep-listening' },
   'read-late': { of: 'reader', doInstead: 'eye-on-the-needle' },
+  'silent-gap': { of: 'reader', doInstead: 'feel-and-listen-from-above' },
   misheard: { of: 'reader', doInstead: 'first-of-two-last-of-all' },
   'digit-habit': { of: 'reader', doInstead: 'nearest-mark' },
   'misread-needle': { of: 'reader', doInstead: 'read-the-scale' },
@@ -78,6 +79,23 @@ const PREPARING: ReadonlySet<FaultCode> = new Set([
 /** Whether a fault is one of preparing, and not of hand, ear, eye or pen. */
 export function isOfPreparing(code: FaultCode): boolean {
   return PREPARING.has(code);
+}
+
+/** Faults of how somebody came and sat: nobody who is unwell is made to wait, moved about or hushed for them. */
+const SITTING: ReadonlySet<FaultCode> = new Set([
+  'too-little-rest',
+  'talking',
+  'legs-crossed',
+  'back-unsupported',
+  'full-bladder',
+  'caffeine',
+  'nicotine',
+  'cold',
+]);
+
+/** Whether a fault is of how the person came and sat. Source: bedside handbook 3.15 (very low or unwell: do not wait). */
+export function isOfSitting(code: FaultCode): boolean {
+  return SITTING.has(code);
 }
 
 type OfCircumstances = {

@@ -17,7 +17,7 @@ export type Habit = {
   readonly pen: 'digit-habit' | 'misread-needle' | null;
   /** How far from the needle at the right sound, where the number is of no sound, and what that is called; null: it is of one. */
   readonly awayMmHg: number;
-  readonly away: 'off-the-sound' | 'on-no-sound' | null;
+  readonly away: 'off-the-sound' | 'on-no-sound' | 'silent-gap' | null;
   readonly isTimed: boolean;
 };
 
@@ -36,6 +36,9 @@ const HABITS = [
   { per: 5, most: 2.5 },
 ] as const;
 const MARKS_BESIDE = 2;
+/** So far under the last sound above a gap a number is of none of those; so little under the first one below it is that one, or one of the next three. */
+const BELOW_MMHG = 4;
+const JUST_BELOW_MMHG = 12;
 const TINY = 1e-6;
 
 /**
@@ -59,6 +62,10 @@ export function habitOf(side: Side, reading: Reading, isByFeel: boolean): Habit 
   const heard = heardIn(exercise, played, fall);
   const right = isByFeel ? pulse : rightIn(heard);
   if (right === undefined) return { ...NONE, isTimed };
+  if (side === 'systolic' && !isByFeel && isAfterGap(entered, heard, right, reading)) {
+    const needle = settledNeedle(played, exercise.instrument, right.atSeconds);
+    return { ...NONE, isTimed, awayMmHg: entered - needle, away: 'silent-gap' };
+  }
   if (!isTimed) {
     const awayMmHg = away(entered, right.atSeconds, reading);
     return { ...NONE, awayMmHg, away: awayMmHg === 0 ? null : 'off-the-sound' };
@@ -80,6 +87,26 @@ export function habitOf(side: Side, reading: Reading, isByFeel: boolean): Habit 
     skipped: took - list.indexOf(rightIn(list) as SoundEvent),
     delaySeconds: late((list[took] as SoundEvent).atSeconds),
   };
+}
+
+/**
+ * Whether a sound at the lower end of this person's silent gap was taken for the first: it was heard above the gap in this very fall, and
+ * what was written lies in the silence or just below it. Source: physiology handbook 8.5; bedside handbook 3.4.
+ */
+function isAfterGap(
+  entered: number,
+  heard: readonly Pick<SoundEvent, 'atSeconds' | 'cuffMmHg'>[],
+  right: Pick<SoundEvent, 'atSeconds'>,
+  { exercise, played, gap }: Reading,
+): boolean {
+  if (gap === null) return false;
+  const middle = (gap.topMmHg + gap.bottomMmHg) / 2;
+  const above = heard.findLast(({ cuffMmHg }) => cuffMmHg > middle);
+  const below = heard.find(({ cuffMmHg }) => cuffMmHg < middle);
+  if (above === undefined || below === undefined || above.atSeconds < right.atSeconds) return false;
+  const needleAt = (seconds: number) => settledNeedle(played, exercise.instrument, seconds);
+  const isBelowThose = entered < needleAt(above.atSeconds) - BELOW_MMHG;
+  return isBelowThose && entered > needleAt(below.atSeconds) - JUST_BELOW_MMHG;
 }
 
 /** What was written where the sounds became muffled: of two numbers the second was to be that. */

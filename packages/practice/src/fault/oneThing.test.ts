@@ -20,17 +20,29 @@ test('a sign that was not told comes before every cost', () => {
 });
 
 test.each([
-  [0.9, 'conduct'],
-  [1, 'cost'],
-  [-1, 'cost'],
-  [null, 'cost'],
+  [1.9, 'conduct'],
+  [2, 'cost'],
+  [-2, 'cost'],
 ])('a fault of %f mmHg beside something left out: the %s is told', (systolic, kind) => {
   expect(of([cost(systolic)], [left])?.kind).toBe(kind);
 });
 
-test('a small fault alone is told all the same; where there is nothing, nothing is', () => {
-  expect(of([cost(0.1)], [])?.kind).toBe('cost');
+test('a fault that left nothing to be heard is told, and one of a reading by feel by its one number', () => {
+  expect(of([{ ...cost(null), diastolic: null }], [left])?.kind).toBe('cost');
+  expect(of([{ ...cost(0.5), diastolic: null }], [left])?.kind).toBe('conduct');
+});
+
+test('what the gauge cannot show is no advice', () => {
+  expect(of([cost(0.5)], [])).toBeNull();
   expect(of([], [])).toBeNull();
+});
+
+test('what the person teaches comes before a small fault and before what was left out, and after a large one', () => {
+  const lesson = ['three-readings'] as const;
+  const with_ = (mmHg: number) =>
+    oneThingOf({ best: null, costs: [cost(mmHg)], left: null, hidBy: null }, [left], lesson)?.kind;
+  expect(with_(4.9)).toBe('lesson');
+  expect(with_(5)).toBe('cost');
 });
 
 // docs/conventions.md section 6: three numbers are written where sounds go on. To hear on to the last sound does not mend it.

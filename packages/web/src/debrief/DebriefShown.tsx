@@ -1,15 +1,15 @@
 import { MODEL, playsAlike } from '@evenfall/physiology';
 import {
   asOfEach,
-  type Conduct,
-  type Cost,
   type Debrief,
   type DebriefRules,
   debriefEach,
-  oneThingOf,
+  type LessonCode,
+  lessonOf,
+  reportedOf,
   roundOf,
 } from '@evenfall/practice';
-import type { Aids, ExerciseContent } from '@evenfall/record';
+import type { ExerciseContent } from '@evenfall/record';
 import { exerciseFigure } from '@evenfall/report';
 import { useMemo, useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -23,12 +23,10 @@ import { ArteryLesson } from './ArteryLesson.js';
 import { ConductList } from './ConductList.js';
 import { CostsTable } from './CostsTable.js';
 import { CountsShown } from './CountsShown.js';
-import { conductText } from './conductText.js';
-import { movedBack } from './costRows.js';
 import { FeltBackSays } from './FeltBackSays.js';
-import { insteadText } from './insteadText.js';
 import type { JudgedUnder } from './judgedUnder.js';
 import { LedgerShown } from './LedgerShown.js';
+import { OneThing } from './OneThing.js';
 import { pressureText } from './pressureText.js';
 import { ReplaySound } from './ReplaySound.js';
 import { ReportedShown } from './ReportedShown.js';
@@ -37,7 +35,7 @@ import { RoundTable } from './RoundTable.js';
 import { RUN_FIGURE } from './runFigure.js';
 import { TemperatureShown } from './TemperatureShown.js';
 import { useJudgedUnder } from './useJudgedUnder.js';
-import { chanceTexts, flagText, partsTexts, verdictText } from './verdict.js';
+import { chanceTexts, flagText, limitText, partsTexts, verdictText } from './verdict.js';
 
 /** What came of an exercise. One that was practised with another model cannot be played again as it was: then it says so. */
 export function DebriefShown({ exercise }: { readonly exercise: ExerciseContent }) {
@@ -75,6 +73,7 @@ function Judged({ exercise, under }: JudgedProps) {
   const result = results[chosen];
   const asOf = asOfEach(exercise)[chosen];
   if (result === undefined || asOf === undefined) return null;
+  const lesson = lessonOf(exercise.scenario, reportedOf(exercise, results));
   const flag = flagText(result, exercise.evidence.saysActNow, words);
   // Counts are of the visit, whichever reading is looked at.
   const counts = (
@@ -108,6 +107,7 @@ function Judged({ exercise, under }: JudgedProps) {
         key={chosen}
         exercise={{ ...exercise, ...asOf }}
         result={result}
+        lesson={lesson}
         rules={rules}
         flag={round === null ? flag : null}
       />
@@ -129,15 +129,18 @@ type ReadingProps = {
   /** As of this reading. */
   readonly exercise: ExerciseContent;
   readonly result: Debrief;
+  /** What of this person's lesson was not done in the whole visit. */
+  readonly lesson: readonly LessonCode[];
   readonly rules: DebriefRules;
   /** Null: said already, or nothing to say. */
   readonly flag: Flagged | null;
 };
 
 /** What came of one reading. */
-function OneReading({ exercise, result, rules, flag }: ReadingProps) {
+function OneReading({ exercise, result, lesson, rules, flag }: ReadingProps) {
   const { words } = useApp();
   const { fall, entered } = result;
+  const limit = limitText(result, exercise.scenario, words);
   const hasPressure = entered.systolic !== null || entered.diastolic !== null;
   return (
     <>
@@ -148,8 +151,16 @@ function OneReading({ exercise, result, rules, flag }: ReadingProps) {
             {text}
           </p>
         ))}
+        {limit === null ? null : <p className="debrief-chance">{limit}</p>}
+        <Flags flags={(result.reading?.flags ?? []).filter(({ code }) => FIRST_OF_ALL.has(code))} />
         {flag === null ? null : <FlagSays flag={flag} />}
-        <OneThing result={result} rules={rules} aids={exercise.aids} />
+        <OneThing
+          result={result}
+          scenario={exercise.scenario}
+          lesson={lesson}
+          rules={rules}
+          aids={exercise.aids}
+        />
         {hasPressure || fall !== null ? <ResultTable result={result} /> : null}
         <FeltBackSays feltBack={result.feltBack} />
         <AidsSay exercise={exercise} />
@@ -209,65 +220,13 @@ function JudgedBySays({
   );
 }
 
-type OneThingProps = { readonly result: Debrief; readonly rules: DebriefRules; readonly aids: Aids };
+/** Warnings of the bedside that the reading may be of the wrong sound: they stand before everything else that is said of it. */
+const FIRST_OF_ALL: ReadonlySet<string> = new Set(['possible-gap']);
 
-/** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
-function OneThing({ result, rules, aids }: OneThingProps) {
-  const { words } = useApp();
-  const { costs, conduct, entered } = result;
-  const one = oneThingOf(costs, conduct);
-  if (one === null) {
-    if (entered.systolic === null && entered.diastolic === null) return null;
-    return <p className="debrief-one">{words.sentence('debrief.nothingToChange')}</p>;
-  }
-  return (
-    <div className="debrief-one">
-      <h2>{words.sentence('debrief.oneThing')}</h2>
-      <p>
-        {one.kind === 'cost'
-          ? costText(one.cost, movedBack(one.cost, result), rules, words, aids)
-          : whyText(one.conduct, rules, words, aids)}
-      </p>
-    </div>
-  );
-}
-
-type Text = ReturnType<typeof useApp>['words'];
-
-function costText(
-  { code, doInstead, systolic, diastolic }: Cost,
-  back: ReturnType<typeof movedBack>,
-  rules: DebriefRules,
-  words: Text,
-  aids: Aids,
-): string {
-  const [fault, instead] = [
-    words.sentence(`debrief.fault-${code}`),
-    insteadText(doInstead, rules, words, aids),
-  ];
-  return systolic === null && diastolic === null
-    ? words.sentence('debrief.oneThingWhy', { instead, what: fault })
-    : words.sentence('debrief.oneThingSays', {
-        instead,
-        fault,
-        systolic,
-        diastolic,
-        systolicBack: back.systolic,
-        diastolicBack: back.diastolic,
-      });
-}
-
-function whyText(conduct: Conduct, rules: DebriefRules, words: Text, aids: Aids): string {
-  return words.sentence('debrief.oneThingWhy', {
-    instead: insteadText(conduct.doInstead, rules, words, aids),
-    what: conductText(conduct, words),
-  });
-}
-
-/** What the bedside's own rules say of the run. */
+/** What the bedside's own rules say of the run besides. */
 function BedsideSays({ result: { reading } }: { readonly result: Debrief }) {
   const { words } = useApp();
-  const flags = reading?.flags ?? [];
+  const flags = (reading?.flags ?? []).filter(({ code }) => !FIRST_OF_ALL.has(code));
   if (flags.length === 0) return null;
   return (
     <section>

@@ -51,11 +51,13 @@ export function ResultTable({ result }: { readonly result: Judged }) {
           <DifferenceRow title={isParted ? 'errorInAll' : 'error'} rows={rows} of={({ error }) => error} />
           <tr>
             <th scope="row">{words.sentence('debrief.accepted')}</th>
-            {rows.map(({ of, isAccepted }) => (
-              <td key={of} className={isAccepted === true ? 'ticked' : undefined}>
+            {rows.map(({ of, isAccepted, isFar }) => (
+              <td key={of} className={isAccepted === true && !isFar ? 'ticked' : undefined}>
                 {isAccepted === null
                   ? '–'
-                  : words.sentence(isAccepted ? 'debrief.isAccepted' : 'debrief.isNotAccepted')}
+                  : words.sentence(
+                      isFar ? 'debrief.isFar' : isAccepted ? 'debrief.isAccepted' : 'debrief.isNotAccepted',
+                    )}
               </td>
             ))}
           </tr>

@@ -156,12 +156,16 @@ function pair<R>(rows: readonly R[], of: (row: R) => number | null, { say }: Wor
 }
 
 /** Of both numbers in a word or two; a dash where nothing was written. */
-function acceptedText(rows: readonly Pick<ResultRow, 'of' | 'isAccepted'>[], { sentence }: Words): string {
+function acceptedText(
+  rows: readonly (Pick<ResultRow, 'of' | 'isAccepted'> & Partial<Pick<ResultRow, 'isFar'>>)[],
+  { sentence }: Words,
+): string {
   const judged = rows.filter(({ isAccepted }) => isAccepted !== null);
-  const yes = judged.filter(({ isAccepted }) => isAccepted === true);
+  const yes = judged.filter(({ isAccepted, isFar }) => isAccepted === true && isFar !== true);
   if (judged.length === 0) return '–';
   if (yes.length === judged.length) return sentence('debrief.acceptedBoth');
   const [one] = yes;
+  if (one === undefined && judged.some(({ isFar }) => isFar === true)) return sentence('debrief.isFar');
   return one === undefined
     ? sentence('debrief.isNotAccepted')
     : sentence('debrief.acceptedOne', { part: sentence(`debrief.${one.of}`) });

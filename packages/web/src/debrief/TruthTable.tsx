@@ -6,7 +6,7 @@ import { useApp } from '../app/context.js';
 import { Scrolling } from '../parts/Scrolling.js';
 import { RoundTable } from './RoundTable.js';
 import { useJudgedUnder } from './useJudgedUnder.js';
-import { chanceTexts, partsTexts, verdictText } from './verdict.js';
+import { chanceTexts, limitText, partsTexts, verdictText } from './verdict.js';
 
 type ExerciseProps = { readonly exercise: ExerciseContent };
 
@@ -38,7 +38,11 @@ function Truths({ exercise, rules }: ExerciseProps & { readonly rules: DebriefRu
       {round === null ? (
         <>
           <p className="debrief-verdict">{verdictText(judged, words)}</p>
-          {[...partsTexts(judged, words), ...chanceTexts(judged, words)].map((text) => (
+          {[
+            ...partsTexts(judged, words),
+            ...chanceTexts(judged, words),
+            ...[limitText(judged, exercise.scenario, words)].filter((text) => text !== null),
+          ].map((text) => (
             <p key={text}>{text}</p>
           ))}
         </>

@@ -16,6 +16,7 @@ export function insteadText(
   switch (doInstead) {
     case 'feel-and-add-thirty':
     case 'feel-first':
+    case 'feel-and-listen-from-above':
     case 'let-out-and-higher':
     case 'no-higher':
       return words.sentence(`debrief.do-${doInstead}`, { marginMmHg });

@@ -12,15 +12,17 @@ const ONLY_IF_ANY: readonly Part[] = ['misheard', 'imagined', 'unsplit'];
  * mmHg, each as what it adds to the number shown before it: `truth` and all steps sum to what was written, to the digit.
  *
  * @param isBegunLow the cuff was not above the sounds when it began to fall: that, and not the beat, is where the first one is missed
+ * @param isAfterGap the sound after a silent gap was taken for the first
  */
 export function ledgerSteps(
   ledger: Ledger,
   words: Words,
   isBegunLow = false,
+  isAfterGap = false,
 ): { readonly truth: number; readonly steps: readonly LedgerStep[] } {
   const truth = tenth(ledger.longRun);
   let at = ledger.longRun;
-  const steps = exactSteps(ledger, words, isBegunLow).map((step) => {
+  const steps = exactSteps(ledger, words, isBegunLow, isAfterGap).map((step) => {
     const before = tenth(at);
     at += step.mmHg;
     return { ...step, mmHg: tenth(tenth(at) - before) };
@@ -34,12 +36,13 @@ function tenth(mmHg: number): number {
   return Math.round(mmHg * TENTHS) / TENTHS;
 }
 
-function exactSteps(ledger: Ledger, words: Words, isBegunLow: boolean): LedgerStep[] {
+function exactSteps(ledger: Ledger, words: Words, isBegunLow: boolean, isAfterGap: boolean): LedgerStep[] {
   const isTimed = ledger.unsplit === 0;
   const part = (name: Part): LedgerStep[] => {
     const mmHg = ledger[name];
     const isLeftOut = mmHg === 0 && (ONLY_IF_ANY.includes(name) || !isTimed);
-    const says = name === 'sampling' && isBegunLow ? 'sampling-low' : name;
+    const isOfGap = isAfterGap && (name === 'misheard' || name === 'unsplit');
+    const says = name === 'sampling' && isBegunLow ? 'sampling-low' : isOfGap ? 'gap' : name;
     return isLeftOut ? [] : [{ key: name, label: words.sentence(`debrief.part-${says}`), mmHg }];
   };
   const [physiology, ...others] = LEDGER_PARTS;

@@ -2,7 +2,7 @@ import { bladderFor, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from 
 import { type Debrief, debrief, demonstrate, GOOD_OBSERVER, resultRows } from '@evenfall/practice';
 import { loadWords, wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
-import { chanceTexts, flagText, partsTexts, verdictText } from './verdict.js';
+import { chanceTexts, flagText, limitText, partsTexts, verdictText } from './verdict.js';
 
 const words = wordsFor('en');
 const of = (id: string, seed: number): Debrief => {
@@ -139,7 +139,7 @@ test('where the sounds went on the muffling is the number that is judged, and it
 });
 
 test('every answer to whether something has to be told at once is answered', () => {
-  const flag = { redFlag: { code: 'shock', isSeen: false } } as const;
+  const flag = { redFlag: { code: 'shock', isSeen: false, isKnowable: true } } as const;
   expect(flagText({ redFlag: null }, false, words)?.text).toContain('So it is');
   expect(flagText({ redFlag: null }, true, words)).toMatchObject({ isMissed: false });
   expect(flagText(flag, false, words)).toMatchObject({ isMissed: true });
@@ -157,4 +157,35 @@ test('with no pressure but a rate that is all that is said of the pressure; with
   expect(verdictText(nothing, words)).toBe('Nothing was written, so there is nothing to judge.');
   const breaths = { ...nothing, entered: { ...nothing.entered, breathsPerMinute: 16 } };
   expect(verdictText(breaths, words)).toBe('No pressure was written.');
+});
+
+// Physiology handbook 14: within 10 mmHg where no two beats are alike. A number may be read right and still say nothing of the person.
+test('a diastolic read as it was to be heard, far from what is true on average, is not called accepted', () => {
+  const scenario = scenarioOf('leaves-in-wind') as Scenario;
+  const shown = of('leaves-in-wind', 3);
+  const had = shown.had.diastolic?.mmHg ?? 0;
+  const far: Debrief = {
+    ...shown,
+    fromNothing: null,
+    isByMuffled: false,
+    entered: { ...shown.entered, systolic: shown.had.systolic?.mmHg ?? 0, diastolic: had },
+    reference: { ...shown.reference, systolic: shown.had.systolic?.mmHg ?? 0, diastolic: had + 17 },
+    accepted: { withinMmHg: 10, systolic: true, diastolic: true },
+  };
+  expect(verdictText(far, words)).toBe(
+    'Accepted: the systolic lies within 10 mmHg of what was to be had at that moment. Read as it was to be heard, and still not right for this person: the diastolic lies 17 mmHg below what is true on average.',
+  );
+  expect(resultRows(far).map(({ isFar }) => isFar)).toEqual([false, true]);
+  expect(limitText(far, scenario, words)).toMatch(
+    /^The limit is 10 mmHg for this person, and not the usual 5/,
+  );
+  const near = { ...far, reference: { ...far.reference, diastolic: had + 9 } };
+  expect(verdictText(near, words)).toMatch(/^Accepted: both numbers/);
+  expect(limitText(near, scenarioOf('quiet-morning') as Scenario, words)).toBeNull();
+});
+
+test('what could not be known from the number that was written was not missed', () => {
+  const flag = { redFlag: { code: 'severe-pressure', isSeen: false, isKnowable: false } } as const;
+  expect(flagText(flag, false, words)).toMatchObject({ isMissed: false });
+  expect(flagText(flag, false, words)?.text).toContain('nobody could know of it');
 });

@@ -6,7 +6,7 @@ export const scenarioLessons = {
     'long-runner':
       'A slow pulse that quickens with each breath in is irregular and normal. At few beats a minute let down slowly: a beat is a long step.',
     'stiff-pipe':
-      'The sounds fall silent for a stretch and come back. Feel for the pulse first and pump 30 mmHg higher.',
+      'The sounds begin high, fall silent for a stretch and come back: what is felt first shows that the first sound after the silence is not the first of all.',
     'hidden-shelf':
       'Pumped up too little, the lower edge of the silent stretch looks like the systolic: wrong by fifty.',
     'white-corridor':

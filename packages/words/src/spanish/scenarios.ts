@@ -7,7 +7,8 @@ export const scenarioLessons: Reworded<typeof english> = {
     'quiet-morning': 'La primera lectura suele ser más alta que las siguientes: tome otra antes de creerla.',
     'long-runner':
       'Un pulso lento que se acelera con cada inspiración es irregular y normal. Con pocos latidos por minuto desinfle despacio: un latido es un paso largo.',
-    'stiff-pipe': 'Los ruidos callan un tramo y vuelven. Palpe primero el pulso e infle 30 mmHg por encima.',
+    'stiff-pipe':
+      'Los ruidos empiezan arriba, callan un tramo y vuelven: lo que se palpa antes muestra que el primer ruido tras el silencio no es el primero de todos.',
     'hidden-shelf':
       'Si se infla demasiado poco, el borde inferior del tramo mudo parece la sistólica: un error de cincuenta.',
     'white-corridor':

@@ -137,7 +137,7 @@ export const counts = {
   'report-second-reading': 'A second reading on the same arm, in the same posture, after a minute or more.',
   'report-three-readings': 'Three readings: one alone says little where no two beats are alike.',
   'report-palpated-systolic': 'The systolic by feel, before listening.',
-  'report-gap': 'That the sounds fell silent for a stretch, and from where to where.',
+  'report-gap': 'The first sound above the silent gap, written as the systolic, and not the one after it.',
   'report-muffled': 'The number at which the sounds became muffled, beside the first and the last.',
   'report-sounds-to-zero': 'That the sounds went on to zero, as three numbers.',
   'report-paradox-both-numbers':

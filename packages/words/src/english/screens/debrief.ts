@@ -113,6 +113,7 @@ export const debrief = {
   accepted: 'Accepted',
   isAccepted: 'yes',
   isNotAccepted: 'not yet',
+  isFar: 'read right, but not to be relied on',
   notWritten: 'not written',
   truthHint:
     'To be had then: what the book’s hand and an eye on the needle would have written at that very moment, from the same heartbeats, with the person, the cuff and the place prepared by the book, to the nearest mark. You are judged by it. True on average: what a perfect listener would have heard over the minute about your reading, with the person prepared by the book.',
@@ -141,6 +142,18 @@ export const debrief = {
     `Not accepted yet: the ${f.part} lies further than ${say.short(f.withinMmHg)} mmHg from what was to be had at that moment; no ${f.other} was written.`,
   noneAccepted: (f: { withinMmHg: number }, say: Say) =>
     `Not accepted yet: both numbers lie further than ${say.short(f.withinMmHg)} mmHg from what was to be had at that moment.`,
+  eachAccepted: (f: { withinMmHg: number; part: string }, say: Say) =>
+    `Accepted: the ${f.part} lies within ${say.short(f.withinMmHg)} mmHg of what was to be had at that moment.`,
+  eachNot: (f: { withinMmHg: number; part: string }, say: Say) =>
+    `Not accepted yet: the ${f.part} lies further than ${say.short(f.withinMmHg)} mmHg from what was to be had at that moment.`,
+  eachFar: (f: { part: string; mmHg: number }, say: Say) =>
+    `Read as it was to be heard, and still not right for this person: the ${f.part} lies ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'above' : 'below'} what is true on average.`,
+  'within-irregular': (f: { withinMmHg: number; usualMmHg: number }, say: Say) =>
+    `The limit is ${say.short(f.withinMmHg)} mmHg for this person, and not the usual ${say.short(f.usualMmHg)}: no two beats are alike, so that one letting down says less.`,
+  'within-faint': (f: { withinMmHg: number; usualMmHg: number }, say: Say) =>
+    `The limit is ${say.short(f.withinMmHg)} mmHg for this person, and not the usual ${say.short(f.usualMmHg)}: the sounds are so faint, or come and go so with the breath, that nobody finds their ends more closely.`,
+  'within-own': (f: { withinMmHg: number; usualMmHg: number }, say: Say) =>
+    `The limit is ${say.short(f.withinMmHg)} mmHg for this person, and not the usual ${say.short(f.usualMmHg)}: whoever wrote this person down chose it.`,
   chanceSays: (f: { part: string; mmHg: number }, say: Say) =>
     `The ${f.part} that was to be had lay ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'above' : 'below'} what is true on average: beats differ by themselves, and that is not your hand. A second reading shows it.`,
   feelSays: (f: { mmHg: number }, say: Say) =>
@@ -156,6 +169,8 @@ export const debrief = {
   flagSeen: (f: Parts) => `You said that something here cannot wait. So it is: ${f.part}.`,
   flagMissed: (f: Parts) =>
     `Something here could not wait, and it was not said: ${f.part}. Act on such a sign before anything else, by your own local procedure.`,
+  flagUnknowable: (f: Parts) =>
+    `To be found here was ${f.part}, which has to be told at once. With the number that you wrote nobody could know of it: the reading comes first.`,
   flagNoneSaid:
     'You said that something here cannot wait. This person was made without such a sign; to ask once too often is no fault.',
   flagNoneNeeded: 'You said that nothing here has to be told at once. So it is.',
@@ -195,11 +210,20 @@ export const debrief = {
     return `${f.instead} ${f.fault}: that moved ${any.map(({ whose, mmHg, back }) => `${whose} by ${signed(mmHg, say)} mmHg${back === null ? '' : ` (everything else together moved it back by ${signed(back, say)})`}`).join(' and ')}.`;
   },
   oneThingWhy: (f: { instead: string; what: string }) => `${f.instead} ${f.what}.`,
+  lessonSays: (f: { text: string }) => `${f.text} That is what this person is there to teach.`,
+  lessonUnwell: (f: { text: string }) =>
+    `While help comes, by your own local procedure: ${f.text} Whoever is told of it asks for that next.`,
+  gapWas: (f: { firstMmHg: number; topMmHg: number; backMmHg: number }, say: Say) =>
+    `The sounds began at ${say.number(f.firstMmHg)}, fell silent below ${say.number(f.topMmHg)} and came back at ${say.number(f.backMmHg)} mmHg.`,
+  gapFelt: (f: MmHg, say: Say) =>
+    `You had felt the pulse up to ${say.number(f.mmHg)} mmHg: a first sound far below that is a reason to listen again.`,
+  nothingLarge:
+    'Nothing that was done wrong moved this reading by more than a gauge can show. Do it the same way again.',
   nothingToChange: 'Nothing was done wrong in this reading, as far as can be told. Do it the same way again.',
 
   costs: 'What moved your numbers',
   costsHint:
-    'By playing the same visit again with each of these put right, alone and together with the others. What they do together is shared out fairly between them. Plus: your number came out higher for it.',
+    'How much higher (plus) or lower (minus) each of these made your number. Found by playing the same visit again with each of them put right; what several do together is shared out fairly between them.',
   fault: 'What',
   systolicCost: 'Your systolic, mmHg',
   diastolicCost: 'Your diastolic, mmHg',
@@ -272,7 +296,8 @@ export const debrief = {
 
   ledger: 'Where the difference came from',
   ledgerHint:
-    'Step by step from what was true, with the person prepared by the book, to what you wrote, in this one letting down. What was not prepared is among the steps. The body and the falling cuff make some of it by themselves; the rest is technique, ear, eye and pen. A step may differ from what the same thing moved above: that is the average of twenty falls, and what several faults do together is shared out there.',
+    'Another way to take the same difference apart, for whoever wants it: from what is true on average to what you wrote, as this one letting down went. Its numbers are others than those of the table above, which are the average of twenty falls and begin at what was to be had; for what to do differently go by that table.',
+  ledgerFold: 'The same difference step by step, in this one letting down',
   ledgerNoNumber:
     'The table above has no number where this has steps: in this one letting down something was heard, and in some of the twenty about it, with the same faults, nothing was.',
   ledgerFigure: (f: { component: string }) => `From what was true to what you wrote: ${f.component}`,
@@ -289,6 +314,7 @@ export const debrief = {
   'part-sampling': 'where the cuff was at the beat',
   'part-sampling-low': 'cuff begun too low',
   'part-misheard': 'another sound taken',
+  'part-gap': 'the sound after the silence taken',
   'part-imagined': 'marked where there was no sound',
   'part-lag': 'needle read later',
   'part-gauge': 'gauge beside the cuff',

@@ -46,6 +46,8 @@ export const debriefFaults = {
   'fault-began-in-sounds': 'Sounds were there from the first beat on',
   'fault-chest-piece-away': 'Not listening the whole way',
   'fault-read-late': 'Needle read late',
+  'fault-silent-gap':
+    'Fell into the silent gap: the first sound after the silence was taken for the first of all',
   'fault-misheard': 'Another sound taken for the first or the last',
   'fault-digit-habit': 'Not written to the nearest mark',
   'fault-on-no-sound': 'Marked where there was no sound',
@@ -88,6 +90,11 @@ export const debriefFaults = {
     `Where sounds come at once, let all the air out, wait, and pump ${say.short(f.marginMmHg)} mmHg higher.`,
   'do-wait-for-the-sound':
     'Go by the sound and not by the swing of the needle: the first of two that follow each other, and the last that you hear.',
+  'do-listen-from-above':
+    'Listen from above where the pulse was felt to go, which you pumped high enough for, and keep the first sound that you hear there: those that come back after a silence are not the first.',
+  'do-feel-and-listen-from-above': (f: Margin, say: Say) =>
+    `Feel where the pulse goes, pump ${say.short(f.marginMmHg)} mmHg above that, listen from there, and keep the first sound: those that come back after a silence are not the first.`,
+  'do-no-time-for-that': 'Nothing: with somebody who cannot wait there was no time for that.',
   'do-read-the-scale': 'Look straight at the gauge, and read the mark under the needle twice.',
   'do-mark-in-time': 'Mark each sound as you hear it.',
   'do-keep-listening': 'Keep the chest piece on from before the first sound until well after the last.',
@@ -161,4 +168,18 @@ export const debriefFaults = {
   'do-count-whole-breaths': 'Count each rise of the chest once, until the window ends.',
   'do-say-irregular': 'Note beside the rate that it was irregular.',
   'do-count-longer-breaths': 'Count the breaths for a full minute.',
+  'lesson-by-feel': 'Take the systolic by feel, and write it as such.',
+  'lesson-pulse-full-minute': 'Count the pulse for a full minute.',
+  'lesson-breaths-full-minute': 'Count the breaths for a full minute.',
+  'lesson-apex-rate': 'Count at the apex too, for a full minute, and write both rates.',
+  'lesson-pulse-irregular': 'Say that the pulse is irregular.',
+  'lesson-breaths-irregular': 'Say that the breathing is irregular.',
+  'lesson-pulse-weak': 'Say that the pulse is weak.',
+  'lesson-pulse-strong': 'Say that the pulse is strong.',
+  'lesson-three-readings': 'Take three readings: one says little where no two beats are alike.',
+  'lesson-standing-readings': 'Measure again after one and three minutes on the feet.',
+  'lesson-other-arm': 'Measure the other arm too.',
+  'lesson-pulse-rate': 'Count the pulse.',
+  'lesson-breaths-rate': 'Count the breaths.',
+  'lesson-temperature': 'Take the temperature.',
 } as const;

@@ -128,7 +128,7 @@ export const counts: Reworded<typeof english> = {
     'Una segunda lectura en el mismo brazo y en la misma postura, al cabo de un minuto o más.',
   'report-three-readings': 'Tres lecturas: una sola dice poco cuando no hay dos latidos iguales.',
   'report-palpated-systolic': 'La sistólica por palpación, antes de auscultar.',
-  'report-gap': 'Que los ruidos callaron un tramo, y desde dónde hasta dónde.',
+  'report-gap': 'El primer ruido por encima del silencio, escrito como sistólica, y no el que viene después.',
   'report-muffled': 'El número en que los ruidos se apagaron, junto al primero y al último.',
   'report-sounds-to-zero': 'Que los ruidos siguieron hasta cero, con tres números.',
   'report-paradox-both-numbers':

@@ -109,6 +109,7 @@ export const debrief: Reworded<typeof english> = {
     `De la ${f.part}, ${signed(f.ofReading, say, 0)} mmHg son de mano, oído y ojo, y ${signed(f.ofPreparing, say, 0)} de lo que no se preparó.`,
   accepted: 'Aceptado',
   isAccepted: 'sí',
+  isFar: 'bien leída, pero no es de fiar',
   isNotAccepted: 'todavía no',
   notWritten: 'sin escribir',
   truthHint:
@@ -137,6 +138,18 @@ export const debrief: Reworded<typeof english> = {
     `Todavía no aceptado: la ${f.part} está a más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento; no se escribió la ${f.other}.`,
   noneAccepted: (f, say) =>
     `Todavía no aceptado: los dos números están a más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento.`,
+  eachAccepted: (f, say) =>
+    `Aceptado: la ${f.part} está a no más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento.`,
+  eachNot: (f, say) =>
+    `Todavía no aceptado: la ${f.part} está a más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento.`,
+  eachFar: (f, say) =>
+    `Leída como se podía oír, y aun así no es la de esta persona: la ${f.part} está ${say.number(Math.abs(f.mmHg))} mmHg por ${f.mmHg > 0 ? 'encima' : 'debajo'} de la verdadera de media.`,
+  'within-irregular': (f, say) =>
+    `El límite es de ${say.short(f.withinMmHg)} mmHg en esta persona, y no los ${say.short(f.usualMmHg)} de costumbre: no hay dos latidos iguales, así que un solo desinflado dice menos.`,
+  'within-faint': (f, say) =>
+    `El límite es de ${say.short(f.withinMmHg)} mmHg en esta persona, y no los ${say.short(f.usualMmHg)} de costumbre: los ruidos son tan débiles, o van y vienen tanto con la respiración, que nadie encuentra mejor dónde empiezan y acaban.`,
+  'within-own': (f, say) =>
+    `El límite es de ${say.short(f.withinMmHg)} mmHg en esta persona, y no los ${say.short(f.usualMmHg)} de costumbre: lo eligió quien describió a esta persona.`,
   chanceSays: (f, say) =>
     `La ${f.part} que se podía obtener estaba ${say.number(Math.abs(f.mmHg))} mmHg por ${f.mmHg > 0 ? 'encima' : 'debajo'} de la verdadera de media: los latidos difieren por sí mismos, y eso no es su mano. Una segunda lectura lo muestra.`,
   feelSays: (f, say) =>
@@ -152,6 +165,8 @@ export const debrief: Reworded<typeof english> = {
   flagSeen: (f) => `Usted dijo que aquí algo no puede esperar. Así es: ${f.part}.`,
   flagMissed: (f) =>
     `Aquí algo no podía esperar, y no se dijo: ${f.part}. Actúe ante un signo así antes que nada, según el procedimiento de su lugar.`,
+  flagUnknowable: (f) =>
+    `Aquí se podía encontrar ${f.part}, que hay que avisar enseguida. Con el número que escribió nadie podía saberlo: primero va la lectura.`,
   flagNoneSaid:
     'Usted dijo que aquí algo no puede esperar. Esta persona se hizo sin un signo así; preguntar una vez de más no es una falta.',
   flagNoneNeeded: 'Usted dijo que aquí no hay nada que avisar enseguida. Así es.',
@@ -178,11 +193,20 @@ export const debrief: Reworded<typeof english> = {
     return `${f.instead} ${f.fault}: eso movió ${any.map(({ whose, mmHg, back }) => `${whose} ${signed(mmHg, say)} mmHg${back === null ? '' : ` (todo lo demás junto la devolvió ${signed(back, say)})`}`).join(' y ')}.`;
   },
   oneThingWhy: (f) => `${f.instead} ${f.what}.`,
+  lessonSays: (f) => `${f.text} Para enseñar eso está esta persona.`,
+  lessonUnwell: (f) =>
+    `Mientras llega la ayuda, según su procedimiento local: ${f.text} A quien se avisa, eso pregunta después.`,
+  gapWas: (f, say) =>
+    `Los ruidos empezaron en ${say.number(f.firstMmHg)}, callaron por debajo de ${say.number(f.topMmHg)} y volvieron en ${say.number(f.backMmHg)} mmHg.`,
+  gapFelt: (f, say) =>
+    `Usted había notado el pulso hasta ${say.number(f.mmHg)} mmHg: un primer ruido muy por debajo es motivo para escuchar otra vez.`,
+  nothingLarge:
+    'Nada de lo que se hizo mal movió esta lectura más de lo que muestra un manómetro. Hágalo otra vez igual.',
   nothingToChange: 'En esta lectura nada se hizo mal, hasta donde se puede saber. Hágalo otra vez igual.',
 
   costs: 'Lo que movió sus números',
   costsHint:
-    'Se reproduce la misma visita con cada una de estas cosas corregida, sola y junto con las otras. Lo que hacen juntas se reparte con justicia entre ellas. Más: su número salió más alto por ella.',
+    'Cuánto más alto (más) o más bajo (menos) hizo su número cada una de estas cosas. Se obtiene reproduciendo la misma visita con cada una corregida; lo que varias hacen juntas se reparte con justicia entre ellas.',
   fault: 'Qué',
   systolicCost: 'Su sistólica, mmHg',
   diastolicCost: 'Su diastólica, mmHg',
@@ -250,7 +274,8 @@ export const debrief: Reworded<typeof english> = {
 
   ledger: 'De dónde vino la diferencia',
   ledgerHint:
-    'Paso a paso de lo verdadero, con la persona preparada según el manual, a lo que escribió, en este único desinflado. Lo que no se preparó está entre los pasos. El cuerpo y el manguito que baja ponen parte por sí mismos; el resto es técnica, oído, ojo y pluma. Un paso puede diferir de lo que movió arriba la misma cosa: aquello es la media de veinte desinflados, y allí se reparte lo que varias faltas hacen juntas.',
+    'Otra manera de repartir la misma diferencia, para quien la quiera: de lo verdadero de media a lo que escribió, tal como fue este único desinflado. Sus números son otros que los de la tabla de arriba, que son la media de veinte desinflados y parten de lo que se podía obtener; para lo que hay que hacer de otro modo, guíese por aquella tabla.',
+  ledgerFold: 'La misma diferencia paso a paso, en este único desinflado',
   ledgerNoNumber:
     'La tabla de arriba no tiene número donde esto tiene pasos: en este único desinflado se oyó algo, y en algunos de los veinte de alrededor, con las mismas faltas, nada.',
   ledgerFigure: (f) => `De lo verdadero a lo que usted escribió: ${f.component}`,
@@ -267,6 +292,7 @@ export const debrief: Reworded<typeof english> = {
   'part-sampling': 'dónde estaba el manguito',
   'part-sampling-low': 'manguito inflado demasiado poco',
   'part-misheard': 'se tomó otro ruido',
+  'part-gap': 'se tomó el ruido tras el silencio',
   'part-imagined': 'se marcó donde no había ruido',
   'part-lag': 'aguja leída después',
   'part-gauge': 'manómetro y manguito',

@@ -43,6 +43,8 @@ export const debriefFaults: Reworded<typeof english> = {
   'fault-began-in-sounds': 'Había ruidos desde el primer latido',
   'fault-chest-piece-away': 'No se escuchó todo el tiempo',
   'fault-read-late': 'Aguja leída tarde',
+  'fault-silent-gap':
+    'Se cayó en el silencio auscultatorio: se tomó el primer ruido tras el silencio por el primero de todos',
   'fault-misheard': 'Se tomó otro ruido por el primero o el último',
   'fault-digit-habit': 'No se escribió la marca más cercana',
   'fault-on-no-sound': 'Se marcó donde no había ruido',
@@ -85,6 +87,11 @@ export const debriefFaults: Reworded<typeof english> = {
     `Si hay ruidos enseguida, deje salir todo el aire, espere e infle ${say.short(f.marginMmHg)} mmHg más alto.`,
   'do-wait-for-the-sound':
     'Guíese por el ruido y no por el vaivén de la aguja: el primero de dos seguidos, y el último que oiga.',
+  'do-listen-from-above':
+    'Escuche desde más arriba de donde se notó perder el pulso, para lo que infló bastante, y quédese con el primer ruido que oiga allí: los que vuelven tras un silencio no son el primero.',
+  'do-feel-and-listen-from-above': (f, say) =>
+    `Palpe dónde desaparece el pulso, infle ${say.short(f.marginMmHg)} mmHg por encima, escuche desde allí y quédese con el primer ruido: los que vuelven tras un silencio no son el primero.`,
+  'do-no-time-for-that': 'Nada: con quien no puede esperar no había tiempo para eso.',
   'do-read-the-scale': 'Mire el manómetro de frente, y lea dos veces la marca bajo la aguja.',
   'do-mark-in-time': 'Marque cada ruido al oírlo.',
   'do-keep-listening':
@@ -160,4 +167,18 @@ export const debriefFaults: Reworded<typeof english> = {
   'do-count-whole-breaths': 'Cuente cada subida del pecho una vez, hasta que acabe el tiempo.',
   'do-say-irregular': 'Anote junto a la frecuencia que era irregular.',
   'do-count-longer-breaths': 'Cuente las respiraciones durante un minuto entero.',
+  'lesson-by-feel': 'Tome la sistólica por palpación, y escríbala así.',
+  'lesson-pulse-full-minute': 'Cuente el pulso un minuto entero.',
+  'lesson-breaths-full-minute': 'Cuente las respiraciones un minuto entero.',
+  'lesson-apex-rate': 'Cuente también en la punta, un minuto entero, y escriba las dos frecuencias.',
+  'lesson-pulse-irregular': 'Diga que el pulso es irregular.',
+  'lesson-breaths-irregular': 'Diga que la respiración es irregular.',
+  'lesson-pulse-weak': 'Diga que el pulso es débil.',
+  'lesson-pulse-strong': 'Diga que el pulso es fuerte.',
+  'lesson-three-readings': 'Tome tres lecturas: una sola dice poco cuando no hay dos latidos iguales.',
+  'lesson-standing-readings': 'Mida otra vez tras uno y tres minutos de pie.',
+  'lesson-other-arm': 'Mida también el otro brazo.',
+  'lesson-pulse-rate': 'Cuente el pulso.',
+  'lesson-breaths-rate': 'Cuente las respiraciones.',
+  'lesson-temperature': 'Tome la temperatura.',
 };

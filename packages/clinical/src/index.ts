@@ -204,6 +204,8 @@ export type { DipBeside, DipClass } from './outOfOffice/dipping.js';
 export { DIP_CLASSES, dipBeside } from './outOfOffice/dipping.js';
 export { OUT_OF_OFFICE_FIGURES } from './outOfOffice/figures.js';
 export { followsOn } from './outOfOffice/followsOn.js';
+export type { AskedAtHome, HomeAsked, HomeGap } from './outOfOffice/homeAsked.js';
+export { homeAsked } from './outOfOffice/homeAsked.js';
 export { dayPartOf, homeDayOf, sittingsOf } from './outOfOffice/homeDays.js';
 export type { HomeParts } from './outOfOffice/homeParts.js';
 export { homeParts } from './outOfOffice/homeParts.js';

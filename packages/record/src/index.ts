@@ -44,13 +44,13 @@ export { openReasons } from './chart/openReasons.js';
 export { pressureWritten } from './chart/pressureWritten.js';
 export type { Chart, ChartRound, Closed, Countersigned } from './chart/projectChart.js';
 export { projectChart, signingsOf } from './chart/projectChart.js';
-
 export type { TrendElsewhere, TrendPoint, TrendRound, TrendValue } from './chart/projectTrend.js';
 export { projectTrend, signsOfTrend, TREND_SIGNS, trendFromElsewhere } from './chart/projectTrend.js';
 export { type DueRecheck, rechecksOf } from './chart/rechecks.js';
 export { type RoundAverage, readingsAveraged, roundAverage } from './chart/roundAverage.js';
 export type { SeriesAbout } from './chart/seriesAbout.js';
 export { seriesAbout } from './chart/seriesAbout.js';
+export { type DiaryAsked, seriesAsked } from './chart/seriesAsked.js';
 export { mayAddTo, signersOf } from './chart/signersOf.js';
 export { signOf } from './chart/signOf.js';
 export type { SleepPutRight, SleepSaid } from './chart/sleepPutRight.js';

@@ -22,6 +22,7 @@ export { recordingFigure } from './figure/recordingFigure.js';
 export { clockText, dayMeanText, dayText, decimalsOf, meansText } from './figure/times.js';
 export type { PageChances } from './page/chanceBlocks.js';
 export { type RiseSaid, risesSaid, riseText, variationRows } from './page/furtherFigures.js';
+export { homeGapsText } from './page/homeGapsText.js';
 export type { HomePageInput } from './page/homePage.js';
 export { homePage } from './page/homePage.js';
 export { loadText, periodLoadText, sidedText } from './page/loadText.js';

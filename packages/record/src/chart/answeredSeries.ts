@@ -6,6 +6,7 @@ import {
   completedYears,
   type DayNight,
   dayAsked,
+  type HomeAsked,
   type HomeResult,
   homeMeanKnown,
   homeResult,
@@ -28,6 +29,7 @@ import {
   seriesCircumstances,
 } from '../content/seriesMade.js';
 import type { OfficeNear } from './officeNear.js';
+import { type DiaryAsked, seriesAsked } from './seriesAsked.js';
 
 /** What is asked of the usual pressure: what is known of it, and the limits, that of high first; none where nothing is asked. */
 export type UsualAsked = {
@@ -46,7 +48,12 @@ type Answered = {
 };
 
 /** A series with everything that its page says of it. */
-export type AnsweredHome = Answered & { readonly of: 'home'; readonly result: HomeResult };
+export type AnsweredHome = Answered & {
+  readonly of: 'home';
+  readonly result: HomeResult;
+  /** What was asked for and came; null where nothing asks for readings. */
+  readonly asked: HomeAsked | null;
+};
 export type AnsweredRecording = Answered & {
   readonly of: 'ambulatory';
   readonly result: AmbulatoryResult;
@@ -64,7 +71,9 @@ type Of = {
 };
 
 /** Readings at home: the whole result, with chances unless the rule set gives no category for whom it is. */
-export function answeredHome({ content, byHand, rules: { homeRules }, office }: Of): AnsweredHome {
+export function answeredHome({ diary, ...of }: Of & { readonly diary: DiaryAsked | null }): AnsweredHome {
+  const { content, byHand, rules, office } = of;
+  const { homeRules } = rules;
   const readings = judgedReadings(content.readings);
   const result = homeResult(
     readings,
@@ -81,6 +90,7 @@ export function answeredHome({ content, byHand, rules: { homeRules }, office }: 
     of: 'home',
     readings,
     result,
+    asked: seriesAsked(content, rules, diary),
     usual: thresholds.length === 0 ? null : { known, thresholds },
     target: targetOf(content, result.mean, result.valid),
     office,

@@ -1,14 +1,26 @@
-import { dayPartOf, type HomeParts, heightEffect, homeParts, type SidedLimit } from '@evenfall/clinical';
+import {
+  dayPartOf,
+  type HomeAsked,
+  type HomeParts,
+  heightEffect,
+  homeParts,
+  type SidedLimit,
+} from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type HomeDrawn, homeFigure, homeTable } from '../figure/homeFigure.js';
 import { dayText, exactText, meansText, meanText, pressureText } from '../figure/times.js';
 import { chanceBlocks } from './chanceBlocks.js';
+import { homeGapsText } from './homeGapsText.js';
 import { sidedText } from './loadText.js';
 import { type Block, type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 
-export type HomePageInput = HomeDrawn & SeriesPageInput;
+export type HomePageInput = HomeDrawn &
+  SeriesPageInput & {
+    /** What was asked for and came; null where nothing asks for readings. */
+    readonly asked: HomeAsked | null;
+  };
 
 /** Days that still stand beside the means; more of them go to the sheets after it. */
 const MOST_DAYS_BESIDE = 8;
@@ -60,10 +72,11 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
     left: result.dropped.length,
     refused: input.refused.length,
   });
+  const gaps = homeGapsText(input.asked, words);
   const parts: SeriesPageParts = {
     title: say('report.homePage'),
     ruleSet: ruleSetText('home', input.ruleSet, words),
-    quality: [quality],
+    quality: [quality, ...(gaps === null ? [] : [`${gaps}.`])],
     isValid: result.valid,
     isRefusedSaid: true,
     why: result.why,

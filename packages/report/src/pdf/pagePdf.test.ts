@@ -35,6 +35,7 @@ const HEADER: ReportHeader = {
 };
 
 const BESIDE = {
+  asked: null,
   header: HEADER,
   actFirst: [],
   refused: [],

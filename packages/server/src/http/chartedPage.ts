@@ -12,6 +12,7 @@ import {
   answeredRecording,
   byHandOf,
   type ChartedSeries,
+  type DiaryAsked,
   type Identity,
   type InForce,
   type OfficeLeftOut,
@@ -45,6 +46,8 @@ export type PageAbout = {
   /** The rules of the version that the series names. */
   readonly rules: InForce;
   readonly office: OfficeNear | null;
+  /** The diary that came back with it; null for none. */
+  readonly diary: DiaryAsked | null;
   /** Why no office round is taken, where some are near. */
   readonly officeLeft: readonly OfficeLeftOut[];
   /** Whether the stiffness index of a recording is asked for, whatever its rules say. */
@@ -63,7 +66,7 @@ export function chartedPage(series: ChartedSeries, about: PageAbout, words: Word
   const { rules, office } = about;
   const asked = { content, byHand: byHandOf(series.decided), rules, office };
   if (content.of === 'home') {
-    const answered = answeredHome(asked);
+    const answered = answeredHome({ ...asked, diary: about.diary });
     const said = saidOf(series, answered, about, words);
     return homePage({ ...answered, rules: rules.homeRules, ...saidOnPage(said, words) }, words);
   }

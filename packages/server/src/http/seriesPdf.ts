@@ -1,5 +1,12 @@
 import { noticesOf } from '@evenfall/exchange';
-import { chartSeries, NOTHING_CHOSEN, officeNear, officeNotTaken, projectChart } from '@evenfall/record';
+import {
+  chartDiaries,
+  chartSeries,
+  NOTHING_CHOSEN,
+  officeNear,
+  officeNotTaken,
+  projectChart,
+} from '@evenfall/record';
 import { loadWords, type Manner, plainLocale, USUAL_MANNER } from '@evenfall/words';
 import type { Context } from 'hono';
 import type { readPerson } from '../store/persons.js';
@@ -48,6 +55,7 @@ export async function seriesPdf(
       person: charted.amended.original.person ?? '',
       rules: rulesOf(charted.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
       office: officeNear(chart, rulesOf, charted),
+      diary: chartDiaries(entries).find((one) => one.series.includes(charted.id)) ?? null,
       officeLeft: officeNotTaken(chart, rulesOf, charted),
       asksStiffness: stiffness === 'with',
       agents,

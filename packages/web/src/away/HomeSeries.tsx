@@ -53,7 +53,7 @@ export function HomeSeries({ content, answered, rules, first, last }: HomeProps)
         {first}
         <AboutSeries content={content} />
         <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
-          <ShortResult content={content} rules={rules} />
+          <ShortResult content={content} rules={rules} asked={answered.asked} />
           <Target target={answered.target} />
         </section>
         <div className="away-tables">

@@ -3,6 +3,7 @@ import { EMERGENCY_FEATURES, type EmergencyFeature, SIDES } from '@evenfall/clin
 import type { ReadSeries } from '@evenfall/exchange';
 import {
   addedEvidence,
+  chartDiaries,
   chartSeries,
   continuedSeries,
   type InForce,
@@ -13,6 +14,7 @@ import {
   newReadings,
   roundFactsOf,
   type SeriesContent,
+  seriesAsked,
   seriesMade,
 } from '@evenfall/record';
 import { useState } from 'react';
@@ -214,7 +216,15 @@ function ComesTo({
             {isNightAsked(evidence, form.text) ? (
               <p className="notice">{words.sentence('away.nightByClockYet')}</p>
             ) : null}
-            <ShortResult content={content} rules={inForce} />
+            <ShortResult
+              content={content}
+              rules={inForce}
+              asked={seriesAsked(
+                content,
+                inForce,
+                chartDiaries(entries).find(({ entry }) => entry === (content.diary ?? '')) ?? null,
+              )}
+            />
             <LeftOut content={content} isRefusedSaid />
             <ul className="flags">
               {read.flags.map((flag) => (

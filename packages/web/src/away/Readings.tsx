@@ -1,11 +1,11 @@
 import { leftForGood } from '@evenfall/clinical';
 import type { DecidedReading, SeriesContent, SeriesDecision } from '@evenfall/record';
-import { Fragment } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { Scrolling } from '../parts/Scrolling.js';
 import { decisionFor } from './decisionFor.js';
 import { pressureText, readingTime } from './readingText.js';
-import type { TrialOf } from './Trial.js';
+import type { LastTried, TrialOf } from './Trial.js';
 
 type ReadingsProps = {
   readonly content: SeriesContent;
@@ -13,13 +13,15 @@ type ReadingsProps = {
   readonly trial: TrialOf;
   /** Whether who looks may take readings out and put them back. */
   readonly mayDecide: boolean;
-  readonly onTrial: (index: number, decision: SeriesDecision) => void;
+  readonly onTrial: (tried: LastTried, decision: SeriesDecision) => void;
+  /** What stands under the reading that was touched last while something is tried out; null while nothing is. */
+  readonly under: { readonly index: number; readonly box: ReactNode } | null;
 };
 
 const COLUMNS = 4;
 
 /** Every reading as it came, with how it stands; each can be taken out or put back by hand. */
-export function Readings({ content, decided, trial, mayDecide, onTrial }: ReadingsProps) {
+export function Readings({ content, decided, trial, mayDecide, onTrial, under }: ReadingsProps) {
   const { words } = useApp();
   const { readings, value } = content;
   const ordered = readings
@@ -86,7 +88,12 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
                             text: `${pressureText(reading, words)}, ${time}`,
                           },
                         )}
-                        onClick={() => onTrial(index, decisionFor(dropped?.code ?? null, byHand))}
+                        onClick={({ detail }) =>
+                          onTrial(
+                            { index, isByKey: detail === 0 },
+                            decisionFor(dropped?.code ?? null, byHand),
+                          )
+                        }
                       >
                         {words.sentence(dropped === undefined ? 'away.takeOut' : 'away.putItBack')}
                       </button>
@@ -97,6 +104,13 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
                   <tr className={dropped === undefined ? undefined : 'away-grey'}>
                     <td colSpan={COLUMNS} className="away-status small soft">
                       {says}
+                    </td>
+                  </tr>
+                )}
+                {under?.index !== index ? null : (
+                  <tr className="not-printed">
+                    <td colSpan={COLUMNS} className="away-under">
+                      {under.box}
                     </td>
                   </tr>
                 )}

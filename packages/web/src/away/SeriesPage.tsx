@@ -4,7 +4,9 @@ import {
   answeredRecording,
   byHandOf,
   type ChartedSeries,
+  chartDiaries,
   chartSeries,
+  type DiaryAsked,
   type InForce,
   type OfficeLeftOut,
   type OfficeNear,
@@ -39,7 +41,7 @@ import { RecordingSeries } from './RecordingSeries.js';
 import { RefusedRows } from './RefusedRows.js';
 import { SavePdf } from './SavePdf.js';
 import { CountersignedBy, SeriesSignedFor } from './SeriesSignedFor.js';
-import { Trial, type TrialOf } from './Trial.js';
+import { type LastTried, Trial, type TrialOf } from './Trial.js';
 
 /** What a person's readings away from the clinic come to: the numbers, what was left out and why, and how sure it is. */
 export function SeriesPage({ person, series }: { readonly person: string; readonly series: string }) {
@@ -89,6 +91,7 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                     series={found}
                     others={all.filter((one) => one !== found && !one.isInError)}
                     rules={rulesOf(found.content.computedBy.presetVersion) ?? now}
+                    diary={chartDiaries(entries).find((one) => one.series.includes(found.id)) ?? null}
                     office={officeNear(chart, rulesOf, found)}
                     officeLeft={officeNotTaken(chart, rulesOf, found)}
                     agents={agents}
@@ -123,6 +126,8 @@ type SeriesProps = {
   readonly others: readonly ChartedSeries[];
   /** The rules of the version that the series names. */
   readonly rules: InForce;
+  /** The diary that came back with it; null for none. */
+  readonly diary: DiaryAsked | null;
   readonly office: OfficeNear | null;
   /** Why no office round is taken, where some are near. */
   readonly officeLeft: readonly OfficeLeftOut[];
@@ -131,13 +136,14 @@ type SeriesProps = {
 
 const NO_TRIAL: TrialOf = new Map();
 
-function Series({ person, series, others, rules, office, officeLeft, agents }: SeriesProps) {
+function Series({ person, series, others, rules, diary, office, officeLeft, agents }: SeriesProps) {
   const { words } = useApp();
   const { content } = series;
   const mayDecide = useMay('clinician', 'supervisor');
   const maySign = useMay('clinician', 'supervisor', 'learner');
   // What a hand tries out: the means move with it, and nothing is kept before a reason is given.
   const [trial, setTrial] = useState<TrialOf>(NO_TRIAL);
+  const [touched, setTouched] = useState<LastTried | null>(null);
   const [asksStiffness, setAsksStiffness] = useState(false);
   const byHand = withTrial(byHandOf(series.decided), trial);
   const value: SeriesValueKept = trial.size === 0 ? series.value : valueStandingOf(content, rules, byHand);
@@ -188,7 +194,7 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
   return (
     <div className="brought">
       {content.of === 'home' ? (
-        <HomeSeries {...parts} answered={answeredHome(answering)} />
+        <HomeSeries {...parts} answered={answeredHome({ ...answering, diary })} />
       ) : (
         <RecordingSeries
           {...parts}
@@ -202,27 +208,37 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
       <SaidOnPaper series={series} agents={agents} />
       <section className="brought-list" aria-label={words.sentence('away.allReadings')}>
         <h2>{words.sentence('away.allReadings')}</h2>
-        {mayDecide ? (
-          <Trial
-            person={person}
-            series={series}
-            value={value}
-            trial={trial}
-            onUndo={() => setTrial(NO_TRIAL)}
-          />
-        ) : null}
+        {mayDecide ? <p className="soft not-printed">{words.sentence('away.byHandHint')}</p> : null}
         <Readings
           content={shown}
           decided={series.decided}
           trial={trial}
           mayDecide={mayDecide}
-          onTrial={(index, decision) =>
+          onTrial={(tried, decision) => {
+            setTouched(tried);
             setTrial((was) => {
               const next = new Map(was);
-              if (was.has(index)) next.delete(index);
-              else next.set(index, decision);
+              if (was.has(tried.index)) next.delete(tried.index);
+              else next.set(tried.index, decision);
               return next;
-            })
+            });
+          }}
+          under={
+            touched === null || trial.size === 0
+              ? null
+              : {
+                  index: touched.index,
+                  box: (
+                    <Trial
+                      person={person}
+                      series={series}
+                      value={value}
+                      trial={trial}
+                      last={touched}
+                      onUndo={() => setTrial(NO_TRIAL)}
+                    />
+                  ),
+                }
           }
         />
         <RefusedRows refused={content.refused} />

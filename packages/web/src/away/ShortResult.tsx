@@ -1,4 +1,6 @@
+import type { HomeAsked } from '@evenfall/clinical';
 import type { InForce, SeriesContent } from '@evenfall/record';
+import { homeGapsText } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
 import { isNothingLeftOut } from './LeftOut.js';
@@ -21,14 +23,17 @@ export function limitsOf(
 type ShortProps = {
   readonly content: Pick<SeriesContent, 'of' | 'value' | 'computedBy' | 'readings' | 'refused'>;
   readonly rules: InForce | null;
+  /** What was asked for at home and came; null where nothing asks for readings. */
+  readonly asked: HomeAsked | null;
 };
 
 /** The mean, what it is called by the rule set, and how many readings it is of. */
-export function ShortResult({ content, rules }: ShortProps) {
+export function ShortResult({ content, rules, asked }: ShortProps) {
   const { words } = useApp();
   const { of, value, readings, refused } = content;
   const limits = (part: 'mean' | 'day' | 'night') => (rules === null ? NO_LIMITS : limitsOf(of, part, rules));
   const pulse = value.mean.pulse;
+  const gaps = homeGapsText(asked, words);
   return (
     <>
       <p className="away-mean">
@@ -40,9 +45,10 @@ export function ShortResult({ content, rules }: ShortProps) {
             readings: readings.length + refused.length,
           })}
           {pulse === null ? null : `, ${words.sentence('away.pulseIs', { pulse })}`}
-          {isNothingLeftOut(content) ? `. ${words.sentence('away.nothingLeftOut')}` : null}
+          {isNothingLeftOut(content) && gaps === null ? `. ${words.sentence('away.nothingLeftOut')}` : null}
         </span>
       </p>
+      {gaps === null ? null : <p>{gaps}.</p>}
       {of === 'home' ? <HomeCategory value={value} /> : null}
       {of === 'ambulatory' ? (
         <p>

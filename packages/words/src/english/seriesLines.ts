@@ -53,6 +53,16 @@ export const seriesLines = {
   moreLines: (f: { rows: number }, say: Say) => `${say.counted(f.rows, ROWS)} more`,
   used: (f: { used: number; rows: number; days: number }, say: Say) =>
     `${say.short(f.used)} of ${say.counted(f.rows, READINGS)} used, on ${say.counted(f.days, DAYS)}`,
+  ofAsked: (f: { came: number; asked: number }, say: Say) =>
+    `${say.short(f.came)} of the ${say.counted(f.asked, READINGS)} that were asked for`,
+  gapsBlank: (f: { gaps: string; count: number }, say: Say) =>
+    `${f.gaps} ${say.form(f.count, { one: 'is', other: 'are' })} blank`,
+  gapShort: (f: { text: string; came: number; asked: number }, say: Say) =>
+    `${f.text} has ${say.short(f.came)} of ${say.short(f.asked)}`,
+  'gap-morning': (f: { text: string }, _say: Say) => `the morning of ${f.text}`,
+  'gap-evening': (f: { text: string }, _say: Say) => `the evening of ${f.text}`,
+  'gap-day': (f: { text: string }, _say: Say) => `all of ${f.text}`,
+  'gap-days': (f: { from: string; until: string }, _say: Say) => `every day from ${f.from} to ${f.until}`,
   kept: (
     f: { kept: number; scheduled: number; isPlanSaid: boolean; byHand: number; day: number; night: number },
     say: Say,

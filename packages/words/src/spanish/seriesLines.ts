@@ -59,6 +59,13 @@ export const seriesLines: Reworded<typeof lines> = {
   moreLines: (f, say) => `${say.counted(f.rows, ROWS)} más`,
   used: (f, say) =>
     `${say.short(f.used)} de ${say.counted(f.rows, READINGS)} en uso, en ${say.counted(f.days, DAYS)}`,
+  ofAsked: (f, say) => `${say.short(f.came)} de las ${say.counted(f.asked, READINGS)} que se pidieron`,
+  gapsBlank: (f, say) => `${say.form(f.count, { one: 'falta', other: 'faltan' })} ${f.gaps}`,
+  gapShort: (f, say) => `${f.text} tiene ${say.short(f.came)} de ${say.short(f.asked)}`,
+  'gap-morning': (f) => `la mañana del ${f.text}`,
+  'gap-evening': (f) => `la tarde del ${f.text}`,
+  'gap-day': (f) => `todo el ${f.text}`,
+  'gap-days': (f) => `cada día del ${f.from} al ${f.until}`,
   kept: (f, say) => {
     const came = f.byHand === 0 ? 'que llegaron' : 'que llegaron de lo programado';
     const planned = `${say.short(f.kept)} de ${say.short(f.scheduled)} ${f.isPlanSaid ? 'programadas' : came}`;

@@ -5,9 +5,11 @@ import {
   chancesWithVisits,
   type Flag,
   HOME_RULE,
+  type HomeAsked,
   type HomeParts,
   type HomeResult,
   type HomeRules,
+  homeAsked,
   homeMeanKnown,
   homeParts,
   homeResult,
@@ -121,6 +123,15 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
             { ...typed, isJudged: result.valid && !isOfChild && !isPregnant },
           ),
   };
+}
+
+/** What the rule set asks for, and what came of it. */
+export function askedOf({
+  read,
+  homeRules: rules,
+}: Pick<HomeAnswered, 'read' | 'homeRules'>): HomeAsked | null {
+  const { readingsInSitting, daysAsked } = rules;
+  return homeAsked(read.readings, { readingsInSitting, days: daysAsked, from: null }, rules);
 }
 
 /** What is known of the usual pressure from these readings alone. */

@@ -6,10 +6,18 @@ import {
   type SidedLimit,
   type TargetBeside,
 } from '@evenfall/clinical';
-import { decimalsOf, meansText, officeRows, officeText, targetText, VERSION_SHOWN } from '@evenfall/report';
+import {
+  decimalsOf,
+  homeGapsText,
+  meansText,
+  officeRows,
+  officeText,
+  targetText,
+  VERSION_SHOWN,
+} from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
-import { assumptionsIn, type HomeAnswered, notUsedOf } from './homeAnswer.js';
+import { askedOf, assumptionsIn, type HomeAnswered, notUsedOf } from './homeAnswer.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 
 export function ruleRow(
@@ -28,6 +36,7 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
   const say = (key: 'mean' | 'morning' | 'evening' | 'category') => words.sentence(`series.${key}`);
   const note = words.sentence('commandLine.note');
   const { morningMinusEvening: difference } = result;
+  const gaps = homeGapsText(askedOf(answered), words);
   const limits = { systolic: answered.homeRules.highSystolic, diastolic: answered.homeRules.highDiastolic };
   return columns([
     ...actFirstRows(answered.first, words),
@@ -36,6 +45,7 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
       words.sentence('series.readings'),
       words.sentence('series.used', { used: result.used, rows: read.lines.length, days: result.days }),
     ],
+    ...(gaps === null ? [] : [[words.sentence('series.readings'), gaps]]),
     ...leftOutRows(notUsedOf(answered, words), words),
     ...result.why.map((flag) => [note, words.detail(flag)]),
     [say('mean'), meanText(result.shown, result.mean.pulse, words)],

@@ -9,7 +9,7 @@ import {
 } from '@evenfall/report';
 import type { Context } from '../../command.js';
 import { marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
-import type { HomeAnswered } from './homeAnswer.js';
+import { askedOf, type HomeAnswered } from './homeAnswer.js';
 import { officeFar, officeWas } from './homeLines.js';
 import { readFlags, refusedRows } from './seriesOfText.js';
 import type { TypedSheets } from './typedSheets.js';
@@ -22,7 +22,7 @@ export function homeDrawable(answered: HomeAnswered, sheets: TypedSheets, contex
   const drawn = { readings: read.readings, result, rules };
   const said = { ...saidOf(answered, sheets, context), usual: { known, thresholds, office: visits } };
   return {
-    page: () => homePage({ ...drawn, ...saidOnPage(said, words) }, words),
+    page: () => homePage({ ...drawn, asked: askedOf(answered), ...saidOnPage(said, words) }, words),
     figure: () => homeFigure(drawn, words),
   };
 }

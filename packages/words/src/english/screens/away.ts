@@ -380,6 +380,12 @@ export const away = {
   reasonMissing: 'Say why in a few words.',
   keepDecision: (f: Readings, say: Say) => `Keep this for ${say.counted(f.readings, READINGS)}`,
   undo: 'Leave it as it was',
+  leavingTitle: (f: Readings, say: Say) =>
+    `What you tried of ${say.counted(f.readings, READINGS)} is not kept yet`,
+  leavingSays:
+    'If you leave this page now, it is as if nothing was tried: the mean stands as it was. To keep it, say why and touch Keep.',
+  leavingStay: 'Stay on this page',
+  leavingGo: 'Leave without keeping it',
   asTable: 'The same as a table',
   howTaken: 'How it was taken',
   readOut: 'Along the drawing',

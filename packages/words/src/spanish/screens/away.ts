@@ -341,6 +341,11 @@ export const away: Reworded<typeof english> = {
   reasonMissing: 'Diga por qué en pocas palabras.',
   keepDecision: (f, say) => `Guardar esto para ${say.counted(f.readings, READINGS)}`,
   undo: 'Dejarlo como estaba',
+  leavingTitle: (f, say) => `Lo probado en ${say.counted(f.readings, READINGS)} aún no se ha guardado`,
+  leavingSays:
+    'Si sale ahora de esta página, es como si no se hubiera probado nada: la media queda como estaba. Para guardarlo, diga por qué y toque Guardar.',
+  leavingStay: 'Quedarse en esta página',
+  leavingGo: 'Salir sin guardarlo',
   asTable: 'Lo mismo en una tabla',
   howTaken: 'Cómo se tomaron',
   readOut: 'A lo largo del dibujo',

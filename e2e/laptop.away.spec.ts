@@ -365,6 +365,10 @@ test('columns that nothing names are said once, and known again; the second seri
   await page.getByText('What each column is').click();
   await column(/^Column 2: p1/).selectOption('systolic');
   await column(/^Column 3: p2/).selectOption('diastolic');
+  // What was read stands under the columns that it was taken from, before anybody signs.
+  await expect(page.getByText('The first 5 of 12 readings, as read')).toBeVisible();
+  await expect(page.getByRole('columnheader', { name: /Column 2: p1\s*Column 3: p2/ })).toBeVisible();
+  await expect(page.getByRole('row', { name: /^1 Apr, .* 140\/86$/ })).toBeVisible();
   const agent = page.getByLabel('Who is measuring?');
   await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });

@@ -496,6 +496,16 @@ describe('what is read and what is refused', () => {
     expect(spanish).not.toMatch(/\b(the|reading|night|day|load)\b/i);
   });
 
+  // ISH 2020 calls a recording high from 130/80 over 24 hours (out-of-office handbook 6); A1 comes to 129.8/80.
+  test('for people: whether it is high by the rule set, as the page says it', async () => {
+    const say = async (more: string, given = A1) => (await typed(`ambulatory ${given} ${more}`)).stdout;
+    expect(await say('--asleep 23:00-07:00')).toMatch(/^Result +high, by this rule set: said of these/m);
+    expect(await say('--asleep 23:00-07:00 --language es')).toMatch(/^Resultado +alta, según este conjunto/m);
+    expect(await say('--asleep 23:00-07:00 --pregnant')).toMatch(/^Result +none by this rule set$/m);
+    // Too few readings by night of the clock: nothing is said of them.
+    expect(await say('')).toMatch(/^Result +none by this rule set$/m);
+  });
+
   test('every rule set is listed', async () => {
     const { json } = await typed('ambulatory --list --json');
     type Listed = { id: string; status: string; version: string; fields: { key: string; status: string }[] };

@@ -170,6 +170,8 @@ describe('a messy file', () => {
     // The category stands before any chance.
     expect(stdout.indexOf('Category')).toBeLessThan(stdout.indexOf('Chance'));
     expect(stdout).toContain('that the usual level is at or above 135/85, under the stated assumptions');
+    // One chance needs no word on which is which.
+    expect(stdout).not.toContain('All are about the same usual level');
     expect(stdout).toMatch(/By +ISH 2020: .*\(ish-2020, version [0-9a-f]{12}\)/);
     const pregnant = await answered(`${MESSY} --zone Europe/Lisbon --pregnant`);
     expect(pregnant).toMatchObject({ category: null, high: null });

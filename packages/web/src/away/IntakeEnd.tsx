@@ -30,6 +30,7 @@ import { localDate } from '../ports/stampAt.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
 import { entriesIn } from '../round/useRound.js';
 import { ActFirstIn } from './ActFirst.js';
+import { AsRead } from './AsRead.js';
 import { apartText } from './apartText.js';
 import { devicesNamed } from './devicesNamed.js';
 import { evidenceOf, linesOfLongNotes, linesOfUnreadArms } from './evidence.js';
@@ -174,6 +175,7 @@ function ComesTo({
   return (
     <>
       <ActFirstIn content={content} rows={read.refused} />
+      <AsRead state={state} readings={evidence.readings} />
       <RefusedLines state={state} />
       <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
         <h2>{words.sentence('away.comesTo')}</h2>

@@ -126,7 +126,7 @@ export function Readings({ content, decided, trial, mayDecide, onTrial, under }:
 const CLOCK_SAID = { skipped: 'series.clockSkipped', twice: 'series.clockTwice' } as const;
 
 /** What must be known of a reading besides its numbers. */
-function beside(
+export function beside(
   { how, site, note, asleep, irregular, clock, mended, startedByHand }: SeriesContent['readings'][number],
   isMixed: boolean,
   words: ReturnType<typeof useApp>['words'],

@@ -49,6 +49,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
       words.sentence('series.night'),
       withPulse(meanOfPart(result.night.mean, of.night, words), result.night.mean.pulse, words),
     ],
+    [words.sentence('series.result'), verdictText(result.high, words)],
     ...(result.pattern === null
       ? []
       : [
@@ -75,6 +76,12 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
     ...marksFlags(answered, words).map(({ detail }) => [note, detail]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);
+}
+
+/** Whether the recording is high by the rule set, as page and PDF say it. */
+function verdictText(high: boolean | null, words: Words): string {
+  if (high === null) return words.sentence('series.noCategory');
+  return words.sentence(high ? 'series.isHigh' : 'series.isNotHigh');
 }
 
 function withPulse(pressure: string, pulse: number | null, words: Words): string {

@@ -113,14 +113,19 @@ export function targetRows(target: TargetBeside | null, words: Words): string[][
 
 const PRIORS = { flat: 'series.flatPrior', 'age-sex': 'series.agePrior', office: 'series.officePrior' } as const; // biome-ignore format: one list
 
-/** Every chance, and what they rest on. */
+const FULLEST_FIRST = ['office', 'age-sex', 'flat'] as const;
+
+/** What most is known of stands first; of several it is said which is which. Then what they rest on. */
 export function chanceRows(
   probability: readonly ChanceOver[],
   assumptions: readonly Flag[],
   words: Words,
 ): string[][] {
+  const has = (prior: ChanceOver['prior']) => probability.some((one) => one.prior === prior);
+  const [hasAge, hasOffice] = [has('age-sex'), has('office')];
+  const chances = FULLEST_FIRST.flatMap((prior) => probability.filter((one) => one.prior === prior));
   return [
-    ...probability.map(({ threshold, systolic, diastolic, prior }) => [
+    ...chances.map(({ threshold, systolic, diastolic, prior }) => [
       words.sentence('series.chance'),
       words.sentence('series.chanceOf', {
         threshold: `${words.say.limit(threshold.systolic)}/${words.say.limit(threshold.diastolic)}`,
@@ -129,6 +134,9 @@ export function chanceRows(
         prior: words.sentence(PRIORS[prior]),
       }),
     ]),
+    ...(hasAge || hasOffice
+      ? [[words.sentence('series.chance'), words.sentence('series.chancesDiffer', { hasAge, hasOffice })]]
+      : []),
     ...assumptions.map((one) => [words.sentence('series.assuming'), words.detail(one)]),
   ];
 }

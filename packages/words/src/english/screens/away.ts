@@ -108,6 +108,13 @@ export const away = {
   column: (f: Text & { column: number }, say: Say) =>
     f.text === '' ? `Column ${say.short(f.column)}` : `Column ${say.short(f.column)}: ${f.text}`,
   notRead: 'not read',
+  asRead: (f: { shown: number; readings: number }, say: Say) =>
+    f.shown < f.readings
+      ? `The first ${say.short(f.shown)} of ${say.counted(f.readings, READINGS)}, as read`
+      : `${say.counted(f.readings, READINGS)}, as read`,
+  columnTaken: (f: Text & { role: string }) => `${f.text} (${f.role})`,
+  alsoTaken: (f: Text) => `Taken beside them: ${f.text}.`,
+  columnsNotRead: (f: Text) => `Not read: ${f.text}.`,
   'column-time': 'date and time',
   'column-date': 'date',
   'column-clock': 'time of day',

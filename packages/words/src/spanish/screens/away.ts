@@ -97,6 +97,13 @@ export const away: Reworded<typeof english> = {
   column: (f, say) =>
     f.text === '' ? `Columna ${say.short(f.column)}` : `Columna ${say.short(f.column)}: ${f.text}`,
   notRead: 'no se lee',
+  asRead: (f, say) =>
+    f.shown < f.readings
+      ? `Las ${say.short(f.shown)} primeras de ${say.counted(f.readings, READINGS)}, como se leyeron`
+      : `${say.counted(f.readings, READINGS)}, como se ${f.readings === 1 ? 'leyó' : 'leyeron'}`,
+  columnTaken: (f) => `${f.text} (${f.role})`,
+  alsoTaken: (f) => `Se toma además: ${f.text}.`,
+  columnsNotRead: (f) => `No se lee: ${f.text}.`,
   'column-time': 'fecha y hora',
   'column-date': 'fecha',
   'column-clock': 'hora del día',

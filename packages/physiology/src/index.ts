@@ -58,7 +58,7 @@ export { REPORTS, type ReportCode, reportOf } from './scenario/report.js';
 export type { Alerting, Gap, Levels, RedFlag, Scenario, Sex, Traits } from './scenario/scenario.js';
 export { SCENARIO_SCHEMA } from './scenario/scenarioSchema.js';
 export { SCENARIOS, scenarioOf } from './scenario/scenarios.js';
-export { temperatureOf } from './scenario/temperatureOf.js';
+export { temperatureOf, thermometerPlace } from './scenario/temperatureOf.js';
 export { backgroundThresholdDb } from './sound/backgroundThreshold.js';
 export { isLoudInAnyRoom, noiseOf } from './sound/noiseOf.js';
 export type { FeltPulse, Phase, SoundEvent } from './sound/soundEvent.js';

@@ -4,6 +4,13 @@ const BOOK = (section: string) => `physiology handbook ${section}`;
 
 /** What is drawn once for a person. */
 export const PERSON_FIGURES = figures({
+  leastTongueYears: {
+    value: 5,
+    unit: 'years',
+    meaning: 'no thermometer goes under the tongue of anybody younger',
+    source: 'common practice, no source',
+    sure: 'memory',
+  },
   usualCelsius: {
     value: 36.8,
     unit: 'degC',

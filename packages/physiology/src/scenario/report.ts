@@ -84,11 +84,18 @@ export const REPORT_OF = {
   'two-arms': ['both-numbers', 'other-arm'],
   'slow-bell': ['pulse-rate', 'pulse-full-minute', 'both-numbers', 'act-now'],
   'racing-warm': ['muffled', 'both-numbers', 'pulse-rate', 'pulse-strong'],
-  'fever-ward': ['temperature', 'pulse-rate', 'breaths-rate', 'both-numbers', 'act-now'],
+  'fever-ward': ['temperature', 'pulse-rate', 'breaths-rate', 'both-numbers', 'second-reading', 'act-now'],
   unheralded: ['both-numbers', 'second-reading', 'other-arm', 'act-now'],
   'noisy-bay': ['noise-of-place', 'both-numbers'],
   'bad-hose': ['gauge-off', 'both-numbers'],
-  'feverish-toddler': ['pulse-rate', 'pulse-full-minute', 'breaths-rate', 'breaths-full-minute', 'act-now'],
+  'feverish-toddler': [
+    'temperature',
+    'pulse-rate',
+    'pulse-full-minute',
+    'breaths-rate',
+    'breaths-full-minute',
+    'act-now',
+  ],
   'calm-after-stairs': ['both-numbers', 'second-reading'],
 } as const satisfies Readonly<Record<string, readonly ReportCode[]>>;
 

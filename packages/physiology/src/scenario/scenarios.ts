@@ -495,6 +495,8 @@ export const SCENARIOS: readonly Scenario[] = [
       sittingBreathsPerMinute: 7,
       firstReadingMmHg: null,
     },
+    // The book says feverish, and no number: ours.
+    temperatureC: 39.1,
     redFlag: 'fever-with-fast-pulse',
   }),
   person({

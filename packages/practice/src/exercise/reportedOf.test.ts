@@ -9,6 +9,8 @@ import {
   type Scenario,
   SOUND_INSTRUMENT,
   scenarioOf,
+  temperatureOf,
+  thermometerPlace,
 } from '@evenfall/physiology';
 import { describe, expect, test } from 'vitest';
 import { judgeEach } from './debrief.js';
@@ -167,6 +169,16 @@ test('a temperature is read off the thermometer: to the tenth, or wrong', () => 
   expect(temperatureRow(wrote(36.8, 'quiet-morning'))?.isAccepted).toBe(true);
   expect(codes(wrote(39.4)).temperature).toBe('reported');
   expect(codes(wrote(null)).temperature).toBe('not-reported');
+});
+
+// Physiology handbook 14, row 35, says feverish (38 degrees or more by bedside handbook 4.1) and no number. Where it is measured: common practice, no source.
+test('whoever is said to have fever has one, and no small child has a thermometer under the tongue', () => {
+  for (const scenario of SCENARIOS.filter(({ redFlag }) => redFlag === 'fever-with-fast-pulse')) {
+    expect(temperatureOf(scenario)).toBeGreaterThanOrEqual(38);
+    expect(scenario.report).toContain('temperature');
+  }
+  expect(thermometerPlace(scenarioOf('feverish-toddler') as Scenario)).toBe('ear');
+  expect(thermometerPlace(scenarioOf('playground') as Scenario)).toBe('tongue');
 });
 
 // Bedside handbook 3.10: a minute between two readings on one arm.

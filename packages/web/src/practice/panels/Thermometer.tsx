@@ -1,4 +1,4 @@
-import { temperatureOf } from '@evenfall/physiology';
+import { temperatureOf, thermometerPlace } from '@evenfall/physiology';
 import { EXERCISE_LIMITS } from '@evenfall/practice';
 import { type FormEvent, useState } from 'react';
 import { useApp } from '../../app/context.js';
@@ -34,7 +34,9 @@ export function Thermometer({ draft, change }: { readonly draft: PracticeDraft; 
   const [minimum, maximum] = EXERCISE_LIMITS.celsius;
   return (
     <form className="room-thermometer" onSubmit={write} noValidate>
-      <p role="status">{say('counts.thermometerShows', { celsius })}</p>
+      <p role="status">
+        {say('counts.thermometerShows', { celsius, place: thermometerPlace(draft.visit.scenario) })}
+      </p>
       <Field
         label={say(`signs.${manner.temperature}`)}
         wrong={isWrong ? say('counts.temperatureWrong', { minimum, maximum }) : null}

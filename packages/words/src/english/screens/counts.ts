@@ -115,8 +115,8 @@ export const counts = {
 
   'title-temperature': 'Temperature',
   takeTemperature: 'Take the temperature',
-  thermometerShows: (f: { celsius: number }, say: Say) =>
-    `The thermometer under the tongue shows ${say.temperature(f.celsius)}.`,
+  thermometerShows: (f: { celsius: number; place: 'tongue' | 'ear' }, say: Say) =>
+    `The thermometer ${f.place === 'ear' ? 'in the ear' : 'under the tongue'} shows ${say.temperature(f.celsius)}.`,
   temperatureWrong: (f: { minimum: number; maximum: number }, say: Say) =>
     `A number from ${say.temperatureLimit(f.minimum)} to ${say.temperatureLimit(f.maximum)} with at most one decimal.`,
   writeTemperature: 'Write it down',

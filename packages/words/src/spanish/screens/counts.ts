@@ -106,7 +106,8 @@ export const counts: Reworded<typeof english> = {
 
   'title-temperature': 'Temperatura',
   takeTemperature: 'Tomar la temperatura',
-  thermometerShows: (f, say) => `El termómetro bajo la lengua marca ${say.temperature(f.celsius)}.`,
+  thermometerShows: (f, say) =>
+    `El termómetro ${f.place === 'ear' ? 'en el oído' : 'bajo la lengua'} marca ${say.temperature(f.celsius)}.`,
   temperatureWrong: (f, say) =>
     `Un número de ${say.temperatureLimit(f.minimum)} a ${say.temperatureLimit(f.maximum)} con un decimal como máximo.`,
   writeTemperature: 'Anotarla',

@@ -293,7 +293,6 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
                   </button>
                 </>
               ) : null}
-              <p className="small">{say('practice.keysAre')}</p>
               <LetterKeys />
               <GiveUp onGiveUp={() => put(null)} />
             </div>

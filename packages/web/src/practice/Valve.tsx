@@ -4,6 +4,7 @@ import {
   arcTo,
   between,
   handOf,
+  pressed,
   SHIFT_DEGREES,
   STEP_DEGREES,
   turned,
@@ -34,6 +35,10 @@ export function Valve({ degrees, onTurn }: ValveProps) {
     const next = turned(now.current.degrees, step);
     if (next !== now.current.degrees) now.current.onTurn(next, atMs);
   };
+  const press = (step: number, atMs: number) => {
+    const next = pressed(now.current.degrees, step);
+    if (next !== now.current.degrees) now.current.onTurn(next, atMs);
+  };
   const turn = useRef(by);
   turn.current = by;
   useEffect(() => {
@@ -56,8 +61,8 @@ export function Valve({ degrees, onTurn }: ValveProps) {
   const onKey = (event: KeyboardEvent) => {
     const step = event.shiftKey ? SHIFT_DEGREES : STEP_DEGREES;
     const { timeStamp } = event.nativeEvent;
-    if (event.key === 'ArrowRight' || event.key === 'ArrowUp') by(step, timeStamp);
-    else if (event.key === 'ArrowLeft' || event.key === 'ArrowDown') by(-step, timeStamp);
+    if (event.key === 'ArrowRight' || event.key === 'ArrowUp') press(step, timeStamp);
+    else if (event.key === 'ArrowLeft' || event.key === 'ArrowDown') press(-step, timeStamp);
     else if (event.key === 'Home') onTurn(0, timeStamp);
     else if (event.key === 'End') onTurn(WIDE_DEGREES, timeStamp);
     else return;
@@ -136,7 +141,7 @@ export function Valve({ degrees, onTurn }: ValveProps) {
           type="button"
           className="valve-step"
           aria-label={say('practice.valveLess')}
-          onClick={(event) => by(-STEP_DEGREES, event.timeStamp)}
+          onClick={(event) => press(-STEP_DEGREES, event.timeStamp)}
         >
           −
         </button>
@@ -144,7 +149,7 @@ export function Valve({ degrees, onTurn }: ValveProps) {
           type="button"
           className="valve-step"
           aria-label={say('practice.valveMore')}
-          onClick={(event) => by(STEP_DEGREES, event.timeStamp)}
+          onClick={(event) => press(STEP_DEGREES, event.timeStamp)}
         >
           +
         </button>

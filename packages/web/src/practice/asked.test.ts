@@ -1,4 +1,4 @@
-import { BLANK, PREPARATIONS, PROPER, parseScenario, type Scenario } from '@evenfall/physiology';
+import { BLANK, PREPARATIONS, PROPER, parseScenario, type Scenario, scenarioOf } from '@evenfall/physiology';
 import { expect, test } from 'vitest';
 import { ASKED, answerTo, askedIn } from './asked.js';
 import { begunVisit, foundBesides, foundSitting } from './begin.js';
@@ -67,4 +67,22 @@ test('before the cuff goes up it is as if it had always been so; after it the lo
   expect(nowOf(data).circumstances).toMatchObject({ isCuffLoose: false, isOverSleeve: false });
   // Played again from its log it is the same visit.
   expect(new Visit(data).snapshot()).toEqual(visit.snapshot());
+});
+
+// Bedside handbook 3.15: nobody who is unwell is met chatting on a chair with their legs crossed.
+test('whoever is unwell is found lying quietly, and may have an arm that hangs', () => {
+  const shock = scenarioOf('cold-hands');
+  if (shock === undefined) throw new Error('not there');
+  const all = Array.from({ length: 300 }, (_, seed) => begunVisit(shock, seed).circumstances);
+  for (const one of all)
+    expect(one).toMatchObject({
+      hasLegsCrossed: false,
+      isTalking: false,
+      hasFullBladder: false,
+      hasBackUnsupported: false,
+      hadCaffeine: false,
+      hadNicotine: false,
+    });
+  expect(all.some(({ isArmUnsupported }) => isArmUnsupported)).toBe(true);
+  expect(all.some(({ isArmUnsupported }) => !isArmUnsupported)).toBe(true);
 });

@@ -1,5 +1,6 @@
 import {
   type Circumstances,
+  isUnwell,
   keyOf,
   PREPARATIONS,
   PROPER,
@@ -36,25 +37,31 @@ const BESIDES_DRAW = 100;
 /** Draws of how a person is found come after all draws of who the person is. */
 const FIRST_DRAW = 1000;
 
-/** How the person of a seed sits when one comes in; at least one thing is not as it should be. */
-export function foundSitting(seed: number): Circumstances {
+const WELL = { redFlag: null } as const;
+
+/** How the person of a seed sits when one comes in; at least one thing is not as it should be. Whoever is unwell lies propped up: only the arm may hang. */
+export function foundSitting(seed: number, scenario: Pick<Scenario, 'redFlag'> = WELL): Circumstances {
   const key = keyOf(seed, 'patient');
   const draw = (at: number) => uniformOf(key, FIRST_DRAW + at);
-  const found = FOUND.filter(([, chance], at) => draw(at) < chance).map(([one]) => one);
+  const isUp = !isUnwell(scenario);
+  const found = FOUND.filter(
+    ([one, chance], at) => draw(at) < chance && (isUp || one.isArmUnsupported === true),
+  ).map(([one]) => one);
   const [first] = FOUND[Math.floor(draw(FOUND.length) * FOUND.length)] ?? [{}];
   return Object.assign(
     { ...PROPER, restMinutes: F.comesSatMinutes.value, observerMinutes: 0, measuredBy: 'nurse' as const },
-    ...(found.length === 0 ? [first] : found),
+    ...(found.length === 0 && isUp ? [first] : found),
   );
 }
 
 /** How the person of a seed comes to the visit, besides how they sit. */
-export function foundBesides(seed: number): Preparation {
+export function foundBesides(seed: number, scenario: Pick<Scenario, 'redFlag'> = WELL): Preparation {
   const key = keyOf(seed, 'patient');
   const chances = PREPARATIONS.map(
     (one, at) => [one, uniformOf(key, FIRST_DRAW + BESIDES_DRAW + at) < BESIDES[one]] as const,
   );
-  return Object.fromEntries(chances) as Preparation;
+  const found = Object.fromEntries(chances) as Preparation;
+  return isUnwell(scenario) ? { ...found, hadCaffeine: false, hadNicotine: false } : found;
 }
 
 /** A visit as one comes in: nothing on the arm, the chest piece in the hand. */
@@ -62,7 +69,10 @@ export function begunVisit(scenario: Scenario, seed: number): VisitData {
   return {
     scenario,
     seed,
-    circumstances: { ...foundSitting(seed), ...(scenario.preparation ?? foundBesides(seed)) },
+    circumstances: {
+      ...foundSitting(seed, scenario),
+      ...(scenario.preparation ?? foundBesides(seed, scenario)),
+    },
     instrument: { ...SOUND_INSTRUMENT, ...(scenario.instrument ?? {}) },
     actions: [{ tick: 0, kind: 'chest-piece', offMm: null, held: 'light' }],
     tick: 0,

@@ -39,12 +39,16 @@ export function setLoudness(share: number): void {
   loudness = share;
 }
 
-/** A player for the three taps, at the loudness of the moment. */
-export function playCheck(on: AudioContext, isLoudspeakerVoice: boolean): void {
+/** The last tap has rung out after so long. */
+const TAP_SECONDS = 0.5;
+
+/** A player for the three taps, at the loudness of the moment; answers how long they take, seconds. */
+export function playCheck(on: AudioContext, isLoudspeakerVoice: boolean): number {
   const player = new SoundPlayer(on, { seed: 1, isLoudspeakerVoice });
   player.setLoudness(loudness);
-  player.check();
+  const starts = player.check();
   player.retire();
+  return (starts.at(-1) ?? 0) + TAP_SECONDS;
 }
 
 /** Lets a room be heard while it is on; answers whether it is, and the ways to turn it on and off. */

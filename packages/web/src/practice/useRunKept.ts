@@ -1,15 +1,11 @@
-import { FLAT_MMHG } from '@evenfall/physiology';
 import { type RefObject, useCallback, useEffect, useRef } from 'react';
 import type { RoomEngine } from './engine.js';
 import type { PracticeDraft } from './keptPractice.js';
-import type { RunAt } from './markedRun.js';
+import { type Peak, peakAfter } from './peakAfter.js';
 import type { Change } from './usePractice.js';
 
 /** How often what moves is kept, ms. */
 const KEEP_EVERY_MS = 1000;
-
-/** When the cuff was flat last and when it was highest since, and how high. */
-export type Peak = RunAt & { mmHg: number };
 
 type KeptProps = {
   readonly engine: RoomEngine;
@@ -27,10 +23,11 @@ export function useRunKept({ engine, draft, change, keepQuietly, onEnd }: KeptPr
 } {
   const end = useRef(onEnd);
   end.current = onEnd;
-  const peak = useRef<RunAt & { mmHg: number }>({
+  const peak = useRef<Peak>({
     wentUpSeconds: draft.wentUpSeconds ?? draft.peakSeconds,
     peakSeconds: draft.peakSeconds,
     mmHg: draft.peakMmHg ?? 0,
+    lowestMmHg: draft.peakMmHg ?? 0,
   });
   const keptAt = useRef(draft.visit.tick);
   const keepNow = useCallback(() => {
@@ -52,19 +49,10 @@ export function useRunKept({ engine, draft, change, keepQuietly, onEnd }: KeptPr
   useEffect(() => {
     const stop = engine.subscribe(({ now }) => {
       if (engine.isAtEnd) end.current();
-      const { cuffMmHg, seconds } = now;
-      const was = peak.current;
-      if (cuffMmHg < FLAT_MMHG) was.mmHg = 0;
-      else if (cuffMmHg > was.mmHg) {
-        // Touches are of one run: with the cuff up from flat a new one begins.
-        const isNew = was.mmHg === 0;
-        peak.current = {
-          wentUpSeconds: isNew ? seconds : was.wentUpSeconds,
-          peakSeconds: seconds,
-          mmHg: cuffMmHg,
-        };
-        if (isNew) change((one) => (one.marks.length === 0 ? one : { ...one, marks: [] }));
-      }
+      const next = peakAfter(peak.current, now);
+      peak.current = next.peak;
+      // Touches are of one run: with the cuff pumped up anew another one begins.
+      if (next.isNew) change((one) => (one.marks.length === 0 ? one : { ...one, marks: [] }));
     });
     const timer = window.setInterval(keepNow, KEEP_EVERY_MS);
     window.addEventListener('pagehide', keepNow);

@@ -8,9 +8,9 @@ import { withReadingKept } from './exerciseOf.js';
 import { feltSince } from './feltSince.js';
 import type { PracticeDraft, PracticeStep } from './keptPractice.js';
 import { begunReading, wasFingerOn } from './markedRun.js';
+import type { Peak } from './peakAfter.js';
 import { placeOf } from './placeOf.js';
 import type { Change } from './usePractice.js';
-import type { Peak } from './useRunKept.js';
 
 /** Why nothing was written by feel. */
 export type Refused = 'practice.noFinger' | 'practice.noFingerUp' | 'practice.notFelt';

@@ -1,6 +1,6 @@
 import { PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
 import { expect, test } from 'vitest';
-import { between, handOf, STEP_DEGREES, turned, WIDE_DEGREES, WIDEST_TURN } from './valveTurn.js';
+import { between, handOf, pressed, STEP_DEGREES, turned, WIDE_DEGREES, WIDEST_TURN } from './valveTurn.js';
 import { Visit } from './visit.js';
 
 /** mmHg/s over five seconds after a cuff at about 150 is opened so far. */
@@ -39,6 +39,13 @@ test('turned back as far as it was opened it is shut, and further than wide it d
   // A visit of an earlier program may stand where the screw is loose.
   expect(handOf(11)).toBe(0);
   expect(handOf(turned(11, 3))).toBe(3);
+});
+
+// After all air was let out the screw stands wide open: a hand that is to pump again shuts it in one go.
+test('one press shuts a screw that stands wide open; of any other it is one step', () => {
+  expect(pressed(WIDE_DEGREES, -STEP_DEGREES)).toBe(0);
+  expect(pressed(turned(0, 30), -STEP_DEGREES)).toBe(turned(0, 27));
+  expect(pressed(WIDE_DEGREES, STEP_DEGREES)).toBe(WIDE_DEGREES);
 });
 
 test('a hand goes the shorter way round', () => {

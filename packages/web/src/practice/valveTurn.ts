@@ -22,6 +22,11 @@ export function turned(degrees: number, by: number): number {
   return hand <= 0 ? 0 : SLACK_DEGREES + hand;
 }
 
+/** The screw after one press of a key or a button: of one that stands wide open, as after all air was let out, one press shuts it. */
+export function pressed(degrees: number, by: number): number {
+  return by < 0 && degrees >= WIDE_DEGREES ? 0 : turned(degrees, by);
+}
+
 /** The shorter way round from one direction of the hand to another, degrees. */
 export function between(from: number, to: number): number {
   return ((to - from + 540) % 360) - 180;

@@ -1,5 +1,11 @@
-/** The room itself: wall and floor, a window with its curtain, a plant, shelves with cuffs; a side room has its shut door in place of the window. */
-export function Backdrop({ isSideRoom = false }: { readonly isSideRoom?: boolean }) {
+/** The room itself: wall and floor, a window with its curtain, a plant, shelves with cuffs; a side room has its shut door in place of the window, a bay its curtain. */
+export function Backdrop({
+  isSideRoom = false,
+  isBay = false,
+}: {
+  readonly isSideRoom?: boolean;
+  readonly isBay?: boolean;
+}) {
   return (
     <g>
       <path className="room-wall" d="M0 0 H480 V240 H0 Z" />
@@ -11,7 +17,7 @@ export function Backdrop({ isSideRoom = false }: { readonly isSideRoom?: boolean
         d="M0 262 H480 M60 240 L20 300 M190 240 L176 300 M320 240 L334 300 M440 240 L476 300"
       />
 
-      {isSideRoom ? <ShutDoor /> : <Window />}
+      {isSideRoom ? <ShutDoor /> : isBay ? <Curtain /> : <Window />}
 
       {/* Cuffs on a shelf, a roll of tape, a jar. */}
       <g>
@@ -49,6 +55,20 @@ function Window() {
         d="M98 112 C 92 100 86 98 82 100 C 86 104 92 108 97 114 Z M99 112 C 98 98 102 90 108 88 C 108 96 104 106 101 113 Z M100 113 C 106 104 112 102 117 104 C 113 109 106 112 102 115 Z"
       />
       <path className="room-pot" d="M91 114 H109 L106 127 H94 Z" />
+    </g>
+  );
+}
+
+/** The curtain of a bay, on its rail. */
+function Curtain() {
+  return (
+    <g>
+      <path className="scene-line" d="M0 16 H236" />
+      <path className="room-curtain" d="M6 18 H92 C 90 90 94 160 90 232 C 62 238 34 238 6 232 Z" />
+      <path
+        className="scene-line scene-faint"
+        d="M22 20 C 20 90 24 160 20 230 M40 20 C 42 90 38 160 40 232 M58 20 C 56 90 60 160 58 232 M76 20 C 78 90 74 160 76 230"
+      />
     </g>
   );
 }

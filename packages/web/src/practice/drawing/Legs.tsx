@@ -3,12 +3,14 @@ import { Spot } from './Spot.js';
 type LegsProps = {
   readonly isCrossed: boolean;
   readonly isUp: boolean;
+  /** Stretched out on a bed. */
+  readonly isLaid?: boolean;
   readonly label: string;
   readonly onTouch: () => void;
 };
 
-/** Both feet on the floor, one knee over the other, or on the feet. */
-export function Legs({ isCrossed, isUp, label, onTouch }: LegsProps) {
+/** Both feet on the floor, one knee over the other, on the feet, or laid on a bed. */
+export function Legs({ isCrossed, isUp, isLaid = false, label, onTouch }: LegsProps) {
   if (isUp)
     return (
       <g>
@@ -23,6 +25,21 @@ export function Legs({ isCrossed, isUp, label, onTouch }: LegsProps) {
         />
         <path className="scene-shoe" d="M165 276 H187 L206 283 V288 H164 Z" />
       </g>
+    );
+  if (isLaid && !isCrossed)
+    return (
+      <Spot label={label} onTouch={onTouch}>
+        <rect className="scene-hit" x="206" y="196" width="150" height="36" rx="12" />
+        <path
+          className="scene-cloth scene-far"
+          d="M170 202 C 200 190 236 192 262 200 C 292 206 318 206 338 207 L340 221 L172 222 Z"
+        />
+        <path
+          className="scene-cloth"
+          d="M166 206 C 196 194 226 198 252 206 C 284 212 312 212 332 213 L334 223 L166 223 Z"
+        />
+        <path className="scene-skin" d="M330 223 L332 204 C 333 197 343 196 345 203 L345 223 Z" />
+      </Spot>
     );
   return (
     <Spot label={label} onTouch={onTouch} className={isCrossed ? 'scene-wrong' : ''}>

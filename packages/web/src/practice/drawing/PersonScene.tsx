@@ -13,6 +13,10 @@ type SceneProps = {
   readonly engine: RoomEngine;
   readonly circumstances: Circumstances;
   readonly looks: Looks;
+  /** Somebody who is unwell lies propped up in bed. */
+  readonly isInBed?: boolean;
+  /** In a bay of an emergency department, behind its curtain. */
+  readonly isInBay?: boolean;
   readonly isCuffOn: boolean;
   /** Whether the chest piece lies on the chest. */
   readonly isOnChest: boolean;
@@ -37,6 +41,7 @@ const FOOT_BELOW_HIP = 71;
 
 /** The person on a chair beside a table, from the side: what is not as it should be is seen here, and put right by a touch. */
 export function PersonScene(props: SceneProps) {
+  const { isInBed = false, isInBay = false } = props;
   const { engine, circumstances, looks, isCuffOn, isOnChest, isAtApex, clock, onArrange, onRest, onSay } =
     props;
   const { words } = useApp();
@@ -78,7 +83,7 @@ export function PersonScene(props: SceneProps) {
       role="group"
       aria-label={say(circumstances.isQuieter ? 'practice.personSideRoom' : 'practice.person')}
     >
-      <Backdrop isSideRoom={circumstances.isQuieter} />
+      <Backdrop isSideRoom={circumstances.isQuieter} isBay={isInBay} />
 
       {/* The clock on the wall: its long hand goes with the minutes that they have sat. */}
       <Spot
@@ -109,18 +114,21 @@ export function PersonScene(props: SceneProps) {
       </Spot>
 
       <ellipse className="room-shadow" cx="190" cy="285" rx="104" ry="6" />
-      <Chair />
-      {looks.size < 1 ? <Footstool topY={HIP.y + FOOT_BELOW_HIP * looks.size} /> : null}
+      {isInBed ? <Bed /> : <Chair />}
+      {looks.size < 1 && !isInBed ? <Footstool topY={HIP.y + FOOT_BELOW_HIP * looks.size} /> : null}
       <g transform={isUp ? 'translate(62 62) scale(0.78)' : size}>
         <Legs
           isCrossed={hasLegsCrossed && !isUp}
           isUp={isUp}
-          label={say(hasLegsCrossed ? 'practice.legsCrossed' : 'practice.legsFlat')}
+          isLaid={isInBed}
+          label={say(
+            hasLegsCrossed ? 'practice.legsCrossed' : isInBed ? 'practice.legsLaid' : 'practice.legsFlat',
+          )}
           onTouch={touched(
             hasLegsCrossed,
             { hasLegsCrossed: false },
             say('practice.legsCrossed'),
-            say('practice.legsFlat'),
+            say(isInBed ? 'practice.legsLaid' : 'practice.legsFlat'),
           )}
         />
 
@@ -253,6 +261,19 @@ function Chair() {
       <path className="scene-seat" d="M112 217 H216 V224 H112 Z" />
       <path d="M122 224 L116 285 M206 224 L212 285" />
       <path d="M119 256 H209" />
+    </g>
+  );
+}
+
+/** A bed with its head raised. */
+function Bed() {
+  return (
+    <g className="scene-wood">
+      <path className="scene-seat" d="M92 104 L118 92 L156 214 L140 232 Z" />
+      <path className="scene-seat" d="M130 220 H384 V236 H130 Z" />
+      <path d="M150 236 V276 M364 236 V276 M150 262 H364" />
+      <circle cx="150" cy="280" r="5" />
+      <circle cx="364" cy="280" r="5" />
     </g>
   );
 }

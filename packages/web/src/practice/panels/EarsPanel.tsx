@@ -1,5 +1,5 @@
 import { CHECK_LEVELS_DB } from '@evenfall/physiology/audio';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { Choices } from '../../parts/Choices.js';
 import { LOUDNESS } from '../audio/index.js';
@@ -20,6 +20,8 @@ export function EarsPanel({ ears, done, onDone }: EarsProps) {
   const [now, setNow] = useState(ears);
   const [heard, setHeard] = useState<number | null>(null);
   const [hasPlayed, setPlayed] = useState(false);
+  const [plays, setPlays] = useState(false);
+  const over = useRef<number | undefined>(undefined);
   const [isMute, setMute] = useState(!hasSoundHere());
   const [share, setShare] = useState(loudnessNow());
   const aid = (key: 'hasHearingAid' | 'isAmplified' | 'isLoudspeakerVoice') => (isOn: boolean) =>
@@ -29,8 +31,15 @@ export function EarsPanel({ ears, done, onDone }: EarsProps) {
     setMute(card === null);
     if (card === null) return;
     setPlayed(true);
-    playCheck(card, now.aids.isLoudspeakerVoice);
+    setHeard(null);
+    setPlays(true);
+    window.clearTimeout(over.current);
+    over.current = window.setTimeout(
+      () => setPlays(false),
+      playCheck(card, now.aids.isLoudspeakerVoice) * 1000,
+    );
   };
+  useEffect(() => () => window.clearTimeout(over.current), []);
   const comeIn = async () => {
     const card = isMute ? null : await openCard();
     const hadSound = card !== null;
@@ -57,6 +66,9 @@ export function EarsPanel({ ears, done, onDone }: EarsProps) {
       <button type="button" className="button" onClick={() => void play()}>
         {say('practice.playTaps')}
       </button>
+      <p className="small soft" role="status">
+        {plays ? say('practice.tapsPlay') : null}
+      </p>
       {hasPlayed ? (
         <Choices
           legend={say('practice.whichHeard')}
@@ -68,11 +80,11 @@ export function EarsPanel({ ears, done, onDone }: EarsProps) {
           onChoose={(taps) => setHeard(Number(taps))}
         />
       ) : null}
-      {heard !== null && heard < 2 ? (
-        <p className="notice" role="status">
-          {say(share < LOUDNESS.warnFrom ? 'practice.turnUp' : 'practice.showInstead')}
+      {heard === null ? null : (
+        <p className={heard === 3 ? 'ticked' : 'notice'} role="status">
+          {say(answerTo(heard, share))}
         </p>
-      ) : null}
+      )}
       <fieldset className="choices">
         <legend>{say('practice.helps')}</legend>
         <Tick text={say('practice.hearingAid')} isOn={now.aids.hasHearingAid} onTick={aid('hasHearingAid')} />
@@ -98,6 +110,13 @@ export function EarsPanel({ ears, done, onDone }: EarsProps) {
       </button>
     </section>
   );
+}
+
+/** What is said to how many of the three taps were heard. */
+function answerTo(heard: number, share: number) {
+  if (heard === 3) return 'practice.heardAll' as const;
+  if (share >= LOUDNESS.warnFrom) return 'practice.showInstead' as const;
+  return heard === 2 ? 'practice.heardTwo' : heard === 1 ? 'practice.turnUp' : 'practice.heardNone';
 }
 
 /** How loud it is, with a warning where it is loud for headphones. */

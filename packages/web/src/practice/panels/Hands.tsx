@@ -20,7 +20,7 @@ import { useIsFlat } from '../useIsFlat.js';
 import { useKeys } from '../useKeys.js';
 import type { Change } from '../usePractice.js';
 import { Valve } from '../Valve.js';
-import { SHIFT_DEGREES, STEP_DEGREES, turned, WIDE_DEGREES } from '../valveTurn.js';
+import { pressed, SHIFT_DEGREES, STEP_DEGREES, WIDE_DEGREES } from '../valveTurn.js';
 import { noiseNow, nowOf } from '../visit.js';
 
 type HandsProps = {
@@ -93,8 +93,8 @@ export function Hands(props: HandsProps) {
     const step = shiftKey ? SHIFT_DEGREES : STEP_DEGREES;
     if (key === ' ' && !repeat) squeeze(shiftKey ? 0.5 : 1, timeStamp);
     else if (key === ' ') return true;
-    else if (key === 'ArrowRight') turn(turned(valve.current, step), timeStamp);
-    else if (key === 'ArrowLeft') turn(turned(valve.current, -step), timeStamp);
+    else if (key === 'ArrowRight') turn(pressed(valve.current, step), timeStamp);
+    else if (key === 'ArrowLeft') turn(pressed(valve.current, -step), timeStamp);
     else if (key === 'Home') turn(0, timeStamp);
     else if (repeat) return PEDAL_KEYS.includes(key);
     else if (PEDAL_KEYS.includes(key)) mark(timeStamp);
@@ -169,6 +169,7 @@ export function Hands(props: HandsProps) {
         </button>
       </div>
       <p className="small soft">{say('practice.valveHint')}</p>
+      <p className="small soft room-keys-are">{say('practice.keysAre')}</p>
       <label className="tick small">
         <input
           type="checkbox"

@@ -37,6 +37,7 @@ export function RoomNext(props: NextProps) {
     (entered.temperatureC ?? null) === null
       ? null
       : say('counts.temperatureWritten', { celsius: entered.temperatureC ?? 0 }),
+    ...draft.round.pressure.felt.map(({ lostMmHg }) => say('practice.feltLost', { mmHg: lostMmHg })),
     ...readings.map(({ text }) => text),
   ].filter((one) => one !== null);
   const isNew = hasNewFall(draft);

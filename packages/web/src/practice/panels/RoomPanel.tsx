@@ -1,6 +1,6 @@
-import { type Arranged, BLADDER_ARMS, BLADDERS, type Bladder } from '@evenfall/physiology';
+import { type Arranged, BLADDER_ARMS, BLADDERS, type Bladder, isUnwell } from '@evenfall/physiology';
 import { EXERCISE_FIGURES } from '@evenfall/practice';
-import { type ReactNode, useMemo, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { ArmScene, type InHand } from '../drawing/ArmScene.js';
 import { satMinutes } from '../drawing/clockSays.js';
@@ -13,6 +13,7 @@ import type { Touched } from '../touched.js';
 import { useIsFlat } from '../useIsFlat.js';
 import type { Change } from '../usePractice.js';
 import { isAtApex, isFingerOn, nowOf } from '../visit.js';
+import { settingOf } from '../whoComesIn.js';
 import { AskAndLook } from './AskAndLook.js';
 import { CUFF_SCALE } from './cuffScale.js';
 import { Hands } from './Hands.js';
@@ -108,6 +109,16 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
     engine.act({ kind: 'finger', isOn: !isFeelingWrist }, now());
     change((was) => ({ ...was, visit: engine.visit.data() }));
   };
+  const scene = useRef<HTMLDivElement>(null);
+  const wasCuffOn = useRef(draft.isCuffOn);
+  useEffect(() => {
+    if (wasCuffOn.current === draft.isCuffOn) return;
+    wasCuffOn.current = draft.isCuffOn;
+    // The button that was pressed is gone: the keyboard goes on at what is done next, and is not sent to the head of the page.
+    if (document.activeElement !== document.body && document.activeElement !== null) return;
+    const next = draft.isCuffOn ? '.room-tools .room-tool' : '.room-cuffs .room-cuff';
+    scene.current?.querySelector<HTMLElement>(next)?.focus({ preventScroll: true });
+  }, [draft.isCuffOn]);
   const laid = inHand === 'fingers' ? fingers : draft.piece;
   const isUp = circumstances.posture === 'standing';
   const isLeft = circumstances.arm === 'left';
@@ -136,13 +147,15 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
           </button>
         ))}
       </fieldset>
-      <div className="room-scene">
+      <div className="room-scene" ref={scene}>
         {view === 'person' ? (
           <>
             <PersonScene
               engine={engine}
               circumstances={circumstances}
               looks={looks}
+              isInBed={isUnwell(scenario)}
+              isInBay={settingOf(scenario) === 'emergency'}
               isCuffOn={draft.isCuffOn}
               isOnChest={isOnChest}
               isAtApex={isApex}

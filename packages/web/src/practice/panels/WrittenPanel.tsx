@@ -1,4 +1,7 @@
-import { useApp } from '../../app/context.js';
+import { NOTHING_CHOSEN } from '@evenfall/record';
+import { useApp, useKept } from '../../app/context.js';
+import { Flags } from '../../parts/Flags.js';
+import { gapFlags } from '../gapFlags.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { readingsOf } from '../readingsOf.js';
 import { StepHeading } from '../StepHeading.js';
@@ -21,6 +24,7 @@ export function WrittenPanel(props: WrittenProps) {
   const { words } = useApp();
   const say = words.sentence;
   const readings = readingsOf(draft);
+  const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
   const { circumstances } = nowOf(draft.visit);
   const isLeft = circumstances.arm === 'left';
   const isUp = circumstances.posture === 'standing';
@@ -28,6 +32,7 @@ export function WrittenPanel(props: WrittenProps) {
     <section className="practice-done" aria-label={say('practice.writtenDown')}>
       <StepHeading text={say('practice.writtenDown')} />
       <ReadingList readings={readings} />
+      <Flags flags={gapFlags(draft, inForce)} isAnnounced />
       {isAtEnd ? null : <p>{say('practice.againHint')}</p>}
       <div className="written-ways">
         {isAtEnd ? null : (

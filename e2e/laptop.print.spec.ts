@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { expect, expectAccessible, test } from './evenfall.js';
 import { pdfPages } from './pdfText.js';
+import { tooWide } from './tooWide.js';
 
 /** How many pages a PDF has. */
 function pagesOf(pdf: Buffer): number {
@@ -72,6 +73,12 @@ test('what is open, amended or in error is so on paper too, and the facts that h
   await page.goto(`${demo.address}/`);
   await page.getByRole('link', { name: /Cleo Marchetti/ }).click();
   await expect(page.getByRole('heading', { name: 'Chart' })).toBeVisible();
+  // WCAG 2.2, 1.4.4: on a phone with letters twice as large nothing of a chart is wider than the screen.
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%', 'important'));
+  await expect.poll(() => tooWide(page)).toEqual([]);
+  await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
+  await page.setViewportSize({ width: 1280, height: 800 });
   await page.emulateMedia({ media: 'print' });
   const chart = page.locator('.printed-chart');
   await expect(chart.getByText(/^Pregnant, 31 weeks/)).toBeVisible();

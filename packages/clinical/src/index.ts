@@ -354,7 +354,14 @@ export type { LyingCode } from './round/lyingBefore.js';
 export { lyingDue, lyingFlags, minutesLying } from './round/lyingBefore.js';
 export { needsBeside } from './round/needsBeside.js';
 export type { NextStep, NextStepCode, StepReasonCode, StepRules } from './round/nextStep.js';
-export { missingSigns, nextPressureStep, nextStep, postureLaidDown, wantedSigns } from './round/nextStep.js';
+export {
+  isOtherArmOpen,
+  missingSigns,
+  nextPressureStep,
+  nextStep,
+  postureLaidDown,
+  wantedSigns,
+} from './round/nextStep.js';
 export { DAY_OF_ROUND, placeFactsOf } from './round/placeFacts.js';
 export type { PlanRules } from './round/planRules.js';
 export { DEFAULT_PLAN_RULES } from './round/planRules.js';

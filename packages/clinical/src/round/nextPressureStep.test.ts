@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { RoundEvent } from './event.js';
-import { type NextStep, nextPressureStep, postureLaidDown } from './nextStep.js';
+import { isOtherArmOpen, type NextStep, nextPressureStep, postureLaidDown } from './nextStep.js';
 import { readingsRulesOf } from './readingsRules.js';
 import { NO_ROUND_FACTS, type RoundFacts } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
@@ -317,4 +317,15 @@ test('whoever does what is asked comes to an end, and nobody who lies after thei
     }),
     { numRuns: 2_000, seed: 20261126 },
   );
+});
+
+// Bedside handbook 3.12, 3.15 (a fistula bars its arm).
+test('the other arm can be asked for until it was measured, and not where it is barred or the cuff is elsewhere', () => {
+  const open = (taken: readonly RoundReading[], facts = KNOWN) =>
+    isOtherArmOpen(taken, facts, DEFAULT_ROUND_RULES);
+  expect(open(sat(2))).toBe(true);
+  expect(open([...sat(2), at('sit', 128, { side: 'left' })])).toBe(false);
+  expect(open([])).toBe(false);
+  expect(open([at('sit', 128, { site: 'forearm' })])).toBe(false);
+  expect(open(sat(2), { ...KNOWN, arms: [{ kind: 'fistula', side: 'left' }] })).toBe(false);
 });

@@ -284,13 +284,25 @@ function otherArm(
   const isAsked = state.wanted.includes('other-arm');
   const isFirstTime = plan.bothArmsFirstTime && facts.isFirstPressure && !isLaid;
   const other = SIDES.find((one) => one !== side) as Side;
-  const isThere = readings.some((reading) => reading.side === other && reading.site === site);
-  if (site !== 'upper-arm' || isThere || !(isAsked || isFirstTime)) return null;
+  if (!isOtherArmOpen(readings, facts, { cuff }) || !(isAsked || isFirstTime)) return null;
   const { level }: ArmState = armState(other, placeFactsOf(facts), DAY_OF_ROUND, cuff);
-  if (level === 'never' || (level === 'prefer-other' && !isAsked)) return null;
+  if (level === 'prefer-other' && !isAsked) return null;
   const code = isAsked ? 'asked-for' : 'first-time-both-arms';
   const { posture } = isLaid ? last : first;
   return step('other-arm', { why: [{ code, figures: {} }], side: other, site, posture });
+}
+
+/** Whether the arm that was not measured yet can be asked for: both are at the upper arm, and neither is barred. */
+export function isOtherArmOpen(
+  readings: readonly RoundReading[],
+  facts: RoundFacts,
+  { cuff }: Pick<StepRules, 'cuff'>,
+): boolean {
+  const first = readings[0];
+  if (first === undefined || first.site !== 'upper-arm') return false;
+  const other = SIDES.find((one) => one !== first.side) as Side;
+  const isThere = readings.some(({ side, site }) => side === other && site === first.site);
+  return !isThere && armState(other, placeFactsOf(facts), DAY_OF_ROUND, cuff).level !== 'never';
 }
 
 /** Both arms again where they differ too much, by the rule that says so of the round; an arm that is barred is not asked for. */

@@ -1,5 +1,5 @@
 import type { RoundValueKept } from '../content/roundValue.js';
-import { laterBy } from '../entry/stamp.js';
+import { laterBy } from '../entry/offset.js';
 import { chartedPressure } from './chartedPressure.js';
 import type { ChartRound } from './projectChart.js';
 import { type RulesOf, signingOf, valuesStanding } from './valueStanding.js';

@@ -12,7 +12,7 @@ import {
   seriesAlerts,
   shownPressure,
 } from '@evenfall/clinical';
-import { offsetMinutes } from '../entry/stamp.js';
+import { offsetMinutes } from '../entry/offset.js';
 import type { InForce } from './inForce.js';
 import type { SeriesContent, SeriesEvidence } from './series.js';
 import type { SeriesKind } from './seriesNames.js';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { laterBy, offsetMinutes } from './offset.js';
 import { refusalsOf } from './refusals.js';
-import { laterBy, offsetMinutes, stamp } from './stamp.js';
+import { stamp } from './stamp.js';
 
 const stamped = (at: unknown) => ({ at, zone: 'Asia/Kolkata', asEntered: null });
 

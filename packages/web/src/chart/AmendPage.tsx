@@ -8,7 +8,7 @@ import { signText } from '../app/signText.js';
 import { withPoint, withPoints } from '../app/withPoint.js';
 import { Asking } from '../parts/Asking.js';
 import { ChartedFigure } from '../parts/ChartedFigure.js';
-import { signOfCharted } from '../parts/charted.js';
+import { type Charted, signOfCharted } from '../parts/charted.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { Refused } from '../parts/Refused.js';
@@ -20,7 +20,14 @@ import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import { AmendFieldset, readingField } from './AmendFieldset.js';
-import { type AmendFields, type AmendWrong, amendedContent, numbersOf, readAmendment } from './amendForm.js';
+import {
+  type AmendFields,
+  type AmendWrong,
+  amendedContent,
+  changeTyped,
+  numbersOf,
+  readAmendment,
+} from './amendForm.js';
 import { placeFieldsOf } from './amendPlace.js';
 import { siteOf } from './amendSign.js';
 import { uprightFieldsOf } from './amendUpright.js';
@@ -109,8 +116,8 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
   const given = contentOfEntry(entry);
   if (given === null) return null;
 
-  const submit = async () => {
-    const fields: AmendFields = {
+  const fieldsTyped = (): AmendFields => {
+    return {
       what: form.text('what'),
       n: (form.text('what') === 'reading' ? withPoints : withPoint)(
         form.text(readingField(entry, form.text('what'), words.say)).trim(),
@@ -127,13 +134,18 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
       reason: form.text('reason'),
       text: form.text('text'),
     };
-    const { amendment, wrong: found } = readAmendment(entry, fields, inForce, {
-      now: clock.stamp(),
-      stampOf: clock.stampOf,
-      birthDate,
-      ageMonths,
-      manner: words.say.manner,
-    });
+  };
+  const around = () => ({
+    now: clock.stamp(),
+    stampOf: clock.stampOf,
+    birthDate,
+    ageMonths,
+    manner: words.say.manner,
+  });
+  const change = changeTyped(entry, fieldsTyped(), inForce, around());
+  const shown = change === null ? null : amendedContent(entry, { change }, { inForce, program });
+  const submit = async () => {
+    const { amendment, wrong: found } = readAmendment(entry, fieldsTyped(), inForce, around());
     setWrong(found);
     setRefused(null);
     if (amendment === null) return;
@@ -185,6 +197,14 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
         wrong={wrong}
         onMend={(field) => setWrong(({ [field]: _mended, ...rest }) => rest)}
       />
+      <div role="status">
+        {shown === null ? null : (
+          <section className="value" aria-label={words.sentence('amend.wouldBe')}>
+            <h2 className="value-sign">{words.sentence('amend.wouldBe')}</h2>
+            <ChartedFigure given={shown as unknown as Charted} />
+          </section>
+        )}
+      </div>
       <WhoMeasures />
       <Refused text={refused} />
       <button type="submit" className="button button-first button-large">

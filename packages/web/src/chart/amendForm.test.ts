@@ -10,6 +10,7 @@ import {
   type AmendFields,
   amendedContent,
   canCorrectCount,
+  changeTyped,
   numbersOf,
   readAmendment,
   reasonsFor,
@@ -391,4 +392,13 @@ test('a level of consciousness is chosen again, and is never made of anything el
   const { amendment } = amending(alert, { what: 'reading', n: 'voice' });
   expect(amendment?.change).toMatchObject({ what: 'reading', sign: { level: 'voice', glasgow: null } });
   expect(amending(alert, { what: 'reading', n: 'drowsy' }).wrong.n).toMatchObject([{ code: 'unknown-id' }]);
+});
+
+test('what a corrected count comes to is known before it is signed, whatever else is still missing', () => {
+  const change = changeTyped(pulse, { ...BLANK, what: 'count', n: '18' }, NO_PROTOCOL, CLOCK);
+  if (change === null) throw new Error('nothing typed');
+  // 60 n / W: 18 in 15 s is 72 a minute (docs/conventions.md section 5).
+  expect(amendedContent(pulse, { change }, under).content).toMatchObject({ value: { perMinute: 72 } });
+  for (const fields of [{ what: 'count', n: '' }, { what: 'count', n: 'x' }, { what: 'time', time: '' }, {}])
+    expect(changeTyped(pulse, { ...BLANK, ...fields }, NO_PROTOCOL, CLOCK)).toBeNull();
 });

@@ -161,6 +161,17 @@ export function readAmendment(
   };
 }
 
+/** What would stand in the place of a value as far as it is typed; null for nothing that gives another number. */
+export function changeTyped(
+  entry: StoredEntry,
+  fields: AmendFields,
+  inForce: InForce,
+  around: AmendAround,
+): Amendment['change'] | null {
+  if (!['count', 'numbers', 'reading'].includes(fields.what)) return null;
+  return readChange(entry, fields, inForce, around, {});
+}
+
 function readChange(
   entry: StoredEntry,
   fields: AmendFields,
@@ -285,7 +296,7 @@ function readPressureByHand(
 /** The kind and the content of the amending entry: the evidence stays, the value is made anew from it. */
 export function amendedContent(
   entry: StoredEntry,
-  { change }: Amendment,
+  { change }: Pick<Amendment, 'change'>,
   { inForce, program }: { readonly inForce: InForce; readonly program: string },
 ): { kind: 'count' | 'taps' | 'run' | 'sign' | 'entered-in-error'; content: Record<string, unknown> } {
   if (change.what === 'in-error') return { kind: 'entered-in-error', content: { note: null } };

@@ -1,4 +1,5 @@
 import type { Gauge } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
 import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import { standingText } from './standingText.js';
@@ -20,6 +21,17 @@ export function useRememberGauge(): (gauge: string | null) => void {
   return (gauge) => store.change((state) => ({ ...state, kept: { ...state.kept, gauge } }));
 }
 
+/** A gauge among others: one that failed, or that a check of it is due, says so before it is chosen. */
+export function gaugeChoiceText(
+  { named, standing }: Pick<Gauge, 'named' | 'standing'>,
+  words: Words,
+): string {
+  if (standing.state === 'good') return named.name;
+  return words.sentence(standing.state === 'failed' ? 'equipment.choiceFailed' : 'equipment.choiceDue', {
+    name: named.name,
+  });
+}
+
 type ChoiceProps = {
   readonly gauges: readonly Gauge[];
   readonly chosen: Gauge | null;
@@ -35,7 +47,7 @@ export function GaugeChoice({ gauges, chosen, onChoose }: ChoiceProps) {
       <Choices
         legend={words.sentence('equipment.which')}
         choices={[
-          ...gauges.map(({ id, named }) => ({ id, text: named.name })),
+          ...gauges.map((gauge) => ({ id: gauge.id, text: gaugeChoiceText(gauge, words) })),
           { id: NOT_SAID, text: words.sentence('equipment.notSaid') },
         ]}
         chosen={chosen?.id ?? NOT_SAID}

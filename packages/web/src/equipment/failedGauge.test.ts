@@ -2,6 +2,7 @@ import type { Gauge } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { failedGauge } from './failedGauge.js';
+import { gaugeChoiceText } from './GaugeChoice.js';
 
 const words = wordsFor('en-GB');
 const gauge = (id: string, state: string) =>
@@ -19,4 +20,12 @@ test('a gauge that is out of use is said wherever its reading stands, and what t
   expect(said).toMatch(/^Gauge 3 — .*zero.*\. Take another gauge/);
   expect(said).not.toContain('..');
   expect(['1', '2', '9', null].map((id) => failedGauge(GAUGES, id, words))).toEqual([null, null, null, null]);
+});
+
+test('among others a gauge that is out of use, or due for a check, says so before it is chosen', () => {
+  expect(GAUGES.map((one) => gaugeChoiceText(one, words))).toEqual([
+    'Gauge 1',
+    'Gauge 2, check due',
+    'Gauge 3, out of use',
+  ]);
 });

@@ -11,6 +11,7 @@ export function LyingClock({
   round,
   isHere = false,
   isFirst = false,
+  isDueLater = false,
 }: ClockProps & { readonly isFirst?: boolean }) {
   const { words, clock } = useApp();
   const { lying = null, stoppedLying = null } = round.draft.pressure;
@@ -34,6 +35,7 @@ export function LyingClock({
       onStop={() => round.change(withLyingStopped)}
     >
       {(gone) => {
+        if (isDueLater) return null;
         const seconds = Math.ceil(lyingDue(gone));
         const text =
           seconds === 0

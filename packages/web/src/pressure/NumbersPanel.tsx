@@ -25,7 +25,7 @@ import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
 import { aroundOf, type ReadRun, readRun } from './readRun.js';
 import { pressureKey } from './setKey.js';
-import { isWhole, typedPressure } from './typedPressure.js';
+import { isWhole, otherWayRound, typedPressure } from './typedPressure.js';
 import { uprightOf } from './upright.js';
 
 type Typing = Extract<PressureAt, { at: 'typing' }>;
@@ -68,6 +68,8 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
     const nameOf = () => (field === 'typed' ? part : words.sentence(`pressure.${field}`));
     return words.problem(refused, { nameOf }).message;
   };
+  // Asked and never guessed: one touch turns them round, and nothing is kept with it.
+  const swapped = wrong?.typed?.code === 'not-below-systolic' ? otherWayRound(typed) : null;
   const upright = uprightOf(fields.uprightMinutes, words.say);
   const areMinutesWrong =
     (place.posture === 'stand' && upright === null) || isLainWrong(place, fields.lyingMinutes, words.say);
@@ -118,7 +120,8 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
         isFixed={was !== null}
         isBare={isBare}
       />
-      <p className="measure-says">{words.sentence(TITLES[method])}</p>
+      {/* What is wrong takes its place: the keys stand still, and who it is stays in sight above them. */}
+      {wrongText('typed') === null ? <p className="measure-says">{words.sentence(TITLES[method])}</p> : null}
       {target === null ? null : (
         <p className="measure-says">
           <strong>{words.sentence('pressure.pumpTo', { mmHg: target })}</strong>
@@ -138,9 +141,15 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
         />
         <span className="typed-window">{words.sentence('pressure.mmHg')}</span>
       </div>
-      <p className="field-wrong" id="numbers-wrong" role="alert" hidden={wrongText('typed') === null}>
-        {wrongText('typed')}
-      </p>
+      <div id="numbers-wrong" role="alert" hidden={wrongText('typed') === null}>
+        {swapped === null ? (
+          <p className="field-wrong">{wrongText('typed')}</p>
+        ) : (
+          <button type="button" className="button other-way" onClick={() => change({ typed: swapped })}>
+            {words.sentence('pressure.otherWayRound', { text: swapped })}
+          </button>
+        )}
+      </div>
       <PostureMinutes round={round} place={place} fields={fields} isAsked={areMinutesAsked} onChange={set} />
       <PressureKeypad
         hasStroke={method !== 'palpation'}

@@ -63,6 +63,12 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   const { gauges, gauge } = useGaugeAtHand();
   const remember = useRememberGauge();
 
+  const ahead =
+    draft.pressure.notDone === null
+      ? (standingOf(draft, { ...round, program }).nextPressure?.why ?? []).filter(
+          ({ code }) => code === 'both-arms-ahead',
+        )
+      : [];
   const side = form.text('side') as Side;
   const site = form.text('site') as CuffSite;
   const placeFacts = placeFactsOf(facts.round);
@@ -135,6 +141,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
           submit();
         }}
       >
+        <Flags flags={ahead} />
         <Choices
           legend={words.sentence('pressure.arm')}
           choices={SIDES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}

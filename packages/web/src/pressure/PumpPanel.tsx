@@ -9,7 +9,7 @@ import type { useSecond } from '../second/useSecond.js';
 import { postureField } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PostureHere } from './PostureHere.js';
-import { isPostureFirst } from './postureWait.js';
+import { isPostureFirst, waitSaid } from './postureWait.js';
 import { type Inflated, type Instant, knownAt, restsOn } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
 import { feltPulse, isAskedAtOnce, rhythmFelt } from './runCircumstances.js';
@@ -45,7 +45,9 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
   const isPerBeat = isLetDownPerBeat(feltPulse(round.draft, round.inForce), isIrregular, deflation);
   const instant = (): Instant => ({ session, atMs: clock.monotonicMs() });
-  const isPostureBefore = isPostureFirst(round.draft, place, { isAtOnce, now, at: clock.stamp() });
+  const moment = { isAtOnce, now, at: clock.stamp() };
+  const isPostureBefore = isPostureFirst(round.draft, place, moment);
+  const said = waitSaid(round.draft, place, wait, moment);
   const begin = (method: Method, inflatedAt: Inflated | null) =>
     round.change((draft) => {
       const measuredAt = clock.stamp();
@@ -73,7 +75,13 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
     <div className="measure">
       <PlaceLine round={round} place={place} />
       {held.length > 0 ? <StandingHeld round={round} why={held} isFirst={isHeld} /> : null}
-      <PostureHere round={round} place={place} isHeld={isHeld} isAtOnce={isAtOnce} />
+      <PostureHere
+        round={round}
+        place={place}
+        isHeld={isHeld}
+        isAtOnce={isAtOnce}
+        isDueLater={isPostureBefore && said === 'arm'}
+      />
       <div className="pump">
         <p className="pump-to">
           {mmHg === null
@@ -103,7 +111,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
           {hearing === 'remember' ? ` ${words.sentence('pressure.rememberTwo')}` : null}
         </p>
       </div>
-      {isPostureBefore && !isWaiting ? null : (
+      {said === 'posture' ? null : (
         <WaitLine
           isOver={!isWaiting}
           text={

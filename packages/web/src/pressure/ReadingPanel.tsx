@@ -1,6 +1,7 @@
 import {
   type Flag,
   isLowCondition,
+  isOtherArmOpen,
   isToLieDown,
   lieDownFlags,
   type NextStep,
@@ -194,7 +195,7 @@ type NextProps = {
 
 /** The next reading with its wait, the other arm, another posture, or the next sign. */
 function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
-  const { words } = useApp();
+  const { words, program } = useApp();
   const { nextPressure } = standing;
   const last = round.draft.pressure.values.at(-1);
   const isReading = nextPressure !== null && nextPressure.step in NEXT_TEXT;
@@ -220,6 +221,15 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
   const isHeld = !isAtOnce && (isToLie || (nextPressure?.step === 'standing' && isLow));
   // Then that alone stays under the thumb, and hides as little as it can of what is to be read.
   const isNow = isAtOnce && (open?.ask.features.length ?? 0) === 0 && open?.ask.pregnancy !== true;
+  // Not once it was measured, nor to somebody on their feet, nor where it comes by itself.
+  const isOtherOffered =
+    last?.place.posture !== 'stand' &&
+    isOtherArmOpen(
+      readingsSoFar(round.draft, { ...round, program }),
+      roundFactsIn(round.draft, round.facts),
+      round.inForce.roundRules,
+    ) &&
+    (nextPressure?.step !== 'other-arm' || wanted.includes('other-arm'));
   const toReview = (look: string) => (
     <Link href={isReading ? `/people/${person}/round` : nextHref(person, step)} className={`button${look}`}>
       {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
@@ -253,7 +263,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
             {words.sentence('pressure.oneMore')}
           </button>
         )}
-        {nextPressure?.step === 'other-arm' && !wanted.includes('other-arm') ? null : (
+        {isOtherOffered ? (
           <button
             type="button"
             className="button button-switch"
@@ -262,7 +272,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
           >
             {words.sentence('pressure.wantOtherArm')}
           </button>
-        )}
+        ) : null}
         <button
           type="button"
           className="button button-switch"
@@ -279,7 +289,14 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <>
             {isAtOnce ? null : <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />}
-            <WhereAgain next={nextPressure} last={last} isOtherAfter={wanted.includes('other-arm')} />
+            <WhereAgain
+              next={nextPressure}
+              last={last}
+              isOtherAfter={
+                (isOtherOffered && wanted.includes('other-arm')) ||
+                nextPressure.why.some(({ code }) => code === 'arms-repeat')
+              }
+            />
           </>
         ) : null}
         {nextPressure?.step === 'standing' && !isHeld ? <UprightClock round={round} /> : null}

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import type { Elapsed } from './elapsed.js';
@@ -46,6 +46,17 @@ export function SinceClock({
   const { words, clock, session } = useApp();
   const now = useNow(since !== null || stopped !== null);
   useWakeLock(since !== null);
+  const running = useRef<HTMLDivElement>(null);
+  const isBegun = useRef(false);
+  // The key that began it is gone then: its reader goes on from the clock.
+  useEffect(() => {
+    if (since !== null && isBegun.current) running.current?.focus({ preventScroll: true });
+    isBegun.current = false;
+  }, [since]);
+  const begin = (from: SinceDraft | null) => {
+    isBegun.current = true;
+    onSince(from);
+  };
   if (since === null) {
     const lasted = until(stopped, now);
     return isHere ? (
@@ -53,14 +64,14 @@ export function SinceClock({
         <button
           type="button"
           className={isFirst ? 'button button-first button-large' : 'button'}
-          onClick={({ timeStamp }) => onSince({ since: { session, atMs: timeStamp }, at: clock.stamp() })}
+          onClick={({ timeStamp }) => begin({ since: { session, atMs: timeStamp }, at: clock.stamp() })}
         >
           {text.begin}
         </button>
         <p className="soft small">{text.beginHint}</p>
         {lasted === null ? null : (
           <div className="buttons buttons-middle">
-            <button type="button" className="button button-quiet" onClick={() => onSince(stopped)}>
+            <button type="button" className="button button-quiet" onClick={() => begin(stopped)}>
               {text.putBack(Math.floor(lasted.seconds))}
             </button>
           </div>
@@ -71,7 +82,7 @@ export function SinceClock({
   const gone = until(since, now);
   if (!isHere && gone !== null && isOver(gone.seconds)) return null;
   return (
-    <div className="upright">
+    <div className="upright" ref={running} tabIndex={-1}>
       {gone === null ? (
         <p className="small">{text.lost}</p>
       ) : (

@@ -19,13 +19,15 @@ export type ClockProps = {
   readonly round: Round;
   /** Whether it can be begun and taken back here; else it is only read. */
   readonly isHere?: boolean;
+  /** Whether the arm has to rest for longer than the posture has to last: then that is said, and not when this is due. */
+  readonly isDueLater?: boolean;
 };
 
 /** As the clock of any posture; `isHeld` where something speaks against standing up, which then does not come first. */
 type UprightProps = ClockProps & { readonly isHeld?: boolean };
 
 /** The clock since somebody stood up: begun by a touch, it counts up and says which reading is due. */
-export function UprightClock({ round, isHere = false, isHeld = false }: UprightProps) {
+export function UprightClock({ round, isHere = false, isHeld = false, isDueLater = false }: UprightProps) {
   const { words, clock, program } = useApp();
   const { upright = null, stoppedUpright = null } = round.draft.pressure;
   const readings = readingsSoFar(round.draft, { ...round, program });
@@ -51,7 +53,11 @@ export function UprightClock({ round, isHere = false, isHeld = false }: UprightP
       onSince={(since) => round.change((draft) => withUpright(draft, since))}
       onStop={() => round.change(withUprightStopped)}
     >
-      {(seconds) => <DueLine seconds={seconds} readings={readings} ageMonths={ageMonths} actNow={actNow} />}
+      {(seconds) =>
+        isDueLater && !isToLie ? null : (
+          <DueLine seconds={seconds} readings={readings} ageMonths={ageMonths} actNow={actNow} />
+        )
+      }
     </SinceClock>
   );
 }

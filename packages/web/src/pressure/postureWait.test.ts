@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
+import type { RoundDraft } from '../round/draft.js';
 import { AT, begun } from '../round/testing.js';
-import { isPostureFirst, postureWait } from './postureWait.js';
+import { isPostureFirst, postureWait, waitSaid } from './postureWait.js';
 import { NO_PRESSURE } from './pressureDraft.js';
 
 const LAY = { since: { session: 'one', atMs: 5_000 }, at: AT(10) };
@@ -39,4 +40,20 @@ test('lying, what is asked for at once comes before the minutes of lying, begun 
   expect([first(true), first(true, lies)]).toEqual([false, false]);
   const stand = { ...PLACE, posture: 'stand' as const };
   expect(isPostureFirst(draft, stand, { isAtOnce: true, now: after(20), at: AT(10) })).toBe(true);
+});
+
+// Bedside handbook 3.10 (a minute between readings), 3.14 (five minutes lying); that one clock is said is our decision.
+test('of the arm’s rest and the minutes of a posture the one that ends last is said, and no other', () => {
+  const draft = { ...begun(), wanted: ['lying-and-standing'] as const };
+  const lies = { ...draft, pressure: { ...draft.pressure, place: PLACE, lying: LAY } };
+  const said = (armSeconds: number | null, seconds: number, of: RoundDraft = lies, isAtOnce = false) =>
+    waitSaid(of, PLACE, armSeconds, { isAtOnce, now: after(seconds), at: AT(10) });
+  expect(said(36, 0)).toBe('posture');
+  expect(said(36, 290)).toBe('arm');
+  expect(said(0, 290)).toBe('posture');
+  expect(said(36, 301)).toBe('arm');
+  expect(said(null, 20)).toBe('posture');
+  // Five minutes that are not begun yet outlast a rest that goes on meanwhile.
+  expect(said(36, 0, draft)).toBe('posture');
+  expect(said(36, 0, lies, true)).toBe('arm');
 });

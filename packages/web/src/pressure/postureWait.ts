@@ -28,6 +28,26 @@ export function isToBegin({ pressure, wanted }: RoundDraft, place: RunPlace): bo
   return isLying(place) && isBaseline && lying === null;
 }
 
+/** Which of two waits is said, where there are both: the one that ends last. */
+export type WaitSaid = 'posture' | 'arm';
+
+/**
+ * One clock before the cuff goes up: of the minutes in a posture and the rest of the arm the one that ends last, the posture where
+ * its minutes are not begun, as they outlast a rest that goes on meanwhile.
+ *
+ * @param armSeconds how long the arm still rests; null is not known
+ */
+export function waitSaid(
+  draft: RoundDraft,
+  place: RunPlace,
+  armSeconds: number | null,
+  { isAtOnce, now, at }: { readonly isAtOnce: boolean; readonly now: Instant; readonly at: Stamp },
+): WaitSaid {
+  if (!isPostureFirst(draft, place, { isAtOnce, now, at })) return 'arm';
+  if (armSeconds === null || isToBegin(draft, place)) return 'posture';
+  return postureWait(draft.pressure, place, now, at) >= armSeconds ? 'posture' : 'arm';
+}
+
 /**
  * Whether minutes lying or on the feet are still to pass, so that nothing says meanwhile that the cuff may go up. What is asked for
  * at once lying waits for none: whoever was laid down from their feet is measured now.

@@ -1,6 +1,6 @@
 import { parseShorthand } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
-import { isWhole, typedKey, typedPressure } from './typedPressure.js';
+import { isWhole, otherWayRound, typedKey, typedPressure } from './typedPressure.js';
 
 const typed = (keys: string) => [...keys].reduce(typedKey, '');
 
@@ -63,4 +63,17 @@ test('what is pasted whole is read as it is written', () => {
 test('a pressure is whole once it cannot go on: the key that keeps it comes into sight', () => {
   expect(['150', '92', '300'].map(isWhole)).toEqual([true, true, true]);
   expect(['', '1', '15', '30', '9'].map(isWhole)).toEqual([false, false, false, false, false]);
+});
+
+test.each([
+  ['88/142', '142/88'],
+  ['88/142 76', '142/88 76'],
+  ['142/88', null],
+  ['88/88', null],
+  ['88', null],
+  ['62/118/0', null],
+  ['8/142', null],
+  ['88/142x', null],
+])('%s the other way round is %s', (typed, turned) => {
+  expect(otherWayRound(typed)).toBe(turned);
 });

@@ -41,6 +41,17 @@ export function typedPressure(text: string): string {
   return /^[\d/]*$/.test(kept) ? [...kept].reduce(typedKey, '') : kept;
 }
 
+/**
+ * The two numbers of a pressure the other way round, where the second is over the first; null where it is not, or where there are
+ * more than two. What follows them stays. It is offered, and never taken for what was meant.
+ *
+ * @example otherWayRound('88/142 76') // '142/88 76'
+ */
+export function otherWayRound(typed: string): string | null {
+  const [, first = '', second = '', rest = ''] = /^\s*(\d{2,3})\/(\d{2,3})(\s[^/]*)?$/.exec(typed) ?? [];
+  return Number(second) > Number(first) ? `${second}/${first}${rest}` : null;
+}
+
 function strokesIn(typed: string): number {
   return [...typed].filter((one) => one === '/').length;
 }

@@ -21,6 +21,7 @@ import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { isCuffKnown } from '../pressure/cuffOfReading.js';
 import { setKey } from '../pressure/setKey.js';
+import { otherWayRound } from '../pressure/typedPressure.js';
 import { runContentOf } from '../round/entries.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { beginRound } from '../round/rounds.js';
@@ -179,6 +180,8 @@ function QuickSet({ person, round, record }: SetProps) {
     sign(app, { draft: kept, facts, inForce }, { ...signer, agent });
     go(`/people/${person}`, { replace: true });
   };
+  // Asked and never guessed.
+  const swapped = wrong?.code === 'not-below-systolic' ? otherWayRound(text) : null;
   const says =
     wrong === null ? null : words.problem(wrong, { nameOf: (field) => partText(field, words) }).message;
   return (
@@ -210,6 +213,11 @@ function QuickSet({ person, round, record }: SetProps) {
       <p id="quick-says" className={isAsked && says !== null ? 'field-wrong' : 'soft small quick-says'}>
         {isAsked && says !== null ? says : set?.pulse == null ? words.sentence('quick.field') : pulseText()}
       </p>
+      {swapped === null || !(isAsked || isSettled) ? null : (
+        <button type="button" className="button other-way" onClick={() => type(swapped)}>
+          {words.sentence('pressure.otherWayRound', { text: swapped })}
+        </button>
+      )}
       {isSettled && standing !== null && next !== null ? (
         <>
           <ActNowPanel standing={standing} />

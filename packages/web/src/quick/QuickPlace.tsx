@@ -3,7 +3,7 @@ import type { RunPlace } from '@evenfall/record';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
-import { GaugeWarning, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
+import { GaugeWarning, gaugeChoiceText, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
 import { Field } from '../parts/Field.js';
 import { placeText } from '../pressure/placeText.js';
 import type { CarriedPlace } from './carriedPlace.js';
@@ -131,7 +131,7 @@ export function QuickPlace({
             'gauge',
             words.sentence('equipment.which'),
             [
-              ...gauges.map(({ id, named }) => [id, named.name] as const),
+              ...gauges.map((one) => [one.id, gaugeChoiceText(one, words)] as const),
               ['', words.sentence('equipment.notSaid')] as const,
             ],
             { text: () => gauge?.id ?? '', set: (_, id) => remember(id === '' ? null : id) },

@@ -1,11 +1,12 @@
 import { PREPARATION, type Preparation } from '@evenfall/clinical';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { nextHref } from './nextHref.js';
 import { type InRound, RoundFrame } from './RoundFrame.js';
 import { begunRest } from './restDraft.js';
+import { useBelow } from './useBelow.js';
 import { useCameFrom } from './useCameFrom.js';
 import { useNextStep } from './useNextStep.js';
 import type { Round } from './useRound.js';
@@ -28,6 +29,9 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   const isCuffOn = round.draft.pressure.place !== null;
   const chosen = ticked ?? round.draft.exceptions ?? [];
   const nextStep = useNextStep();
+  const list = useRef<HTMLFieldSetElement>(null);
+  const foot = useRef<HTMLDivElement>(null);
+  const below = useBelow(list, foot, '.tick');
   const keep = (exceptions: readonly Preparation[]) =>
     nextStep({ ...round.draft, exceptions }, round, ({ step }) => {
       round.change((draft) => ({ ...draft, exceptions }));
@@ -44,7 +48,7 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
         }}
       >
         <RestStart round={round} />
-        <fieldset className="ticks">
+        <fieldset className="ticks ticks-two" ref={list}>
           <legend>{words.sentence('prepare.exceptions')}</legend>
           {PREPARATION.map((one) => (
             <label key={one} className="tick">
@@ -59,7 +63,10 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
             </label>
           ))}
         </fieldset>
-        <div className="next-steps one-step">
+        <div className="next-steps one-step" ref={foot}>
+          {below === 0 ? null : (
+            <p className="small soft ready-below">{words.sentence('prepare.below', { points: below })}</p>
+          )}
           <button type="submit" className="button button-first button-large">
             {words.sentence(
               chosen.length > 0 ? 'prepare.keep' : isCuffOn ? 'prepare.all' : 'prepare.allSoFar',

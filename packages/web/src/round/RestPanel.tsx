@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Field } from '../parts/Field.js';
+import { PlaceLine } from '../pressure/PlaceLine.js';
 import { isVoidValue } from './draft.js';
 import { SIGNS_IN_ORDER } from './measuring.js';
 import { leftText, RestFace } from './RestLine.js';
@@ -35,6 +36,7 @@ export function RestPanel({ round, rest, seconds }: RestPanelProps) {
   );
   return (
     <div className="measure rest-panel">
+      {draft.pressure.place === null ? null : <PlaceLine round={round} place={draft.pressure.place} />}
       <p className="measure-says">{words.sentence('rest.says')}</p>
       <RestFace seconds={seconds} neededSeconds={rest.neededSeconds} />
       <p className="pump-to rest-left" role="status">

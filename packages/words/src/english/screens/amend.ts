@@ -33,7 +33,7 @@ export const amend = {
   byHandWhy: 'Why it is set by hand, in a few words (needed)',
   enteredInError: 'It should never have been charted (entered in error)',
   reason: 'Why is it amended?',
-  reasonText: 'In a few words',
+  reasonText: 'In a few words (if you like)',
   reasonTextOther: 'In a few words (needed)',
   chooseReason: 'Choose a reason',
   'typing-slip': 'typing slip',
@@ -51,5 +51,6 @@ export const amend = {
   wrongPerson: 'Enter it afresh in the right person’s chart; it cannot be moved.',
   sign: 'Sign the amendment',
   now: 'Now',
+  wouldBe: 'As it would stand',
   notHere: 'This value is not in the chart.',
 } as const;

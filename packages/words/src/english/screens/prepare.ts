@@ -1,9 +1,13 @@
+import type { Say } from '../../say.js';
+
 /** Making the person ready: one touch if all was as it should be, else what was not. */
 export const prepare = {
   title: 'Make ready',
   lead: 'Five quiet minutes, seated. Look at each once.',
   all: 'All as it should be',
   allSoFar: 'All as it should be so far: go on',
+  below: (f: { points: number }, say: Say) =>
+    `${say.counted(f.points, { one: 'more point', other: 'more points' })} below`,
   exceptions: 'What was not as it should be?',
   keep: 'Keep, and go on',
   skip: 'Not looked at',

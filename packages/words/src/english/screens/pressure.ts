@@ -86,6 +86,7 @@ export const pressure = {
   numbersHint:
     'Two numbers, such as 148/92. Three if the sounds went on to zero: first, muffled, last. After “pulse”, the pulse counted beside this reading.',
   numbersFirst: 'Type the numbers first.',
+  otherWayRound: (f: Text) => `Other way round? ${f.text}`,
   keypad: 'Numbers',
   stroke: 'stroke',
   more: 'More about this run',

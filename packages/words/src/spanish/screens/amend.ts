@@ -35,7 +35,7 @@ export const amend: Reworded<typeof english> = {
   byHandWhy: 'Por qué se fija a mano, en pocas palabras (necesario)',
   enteredInError: 'Nunca debió registrarse (registrado por error)',
   reason: '¿Por qué se enmienda?',
-  reasonText: 'En pocas palabras',
+  reasonText: 'En pocas palabras (si quiere)',
   reasonTextOther: 'En pocas palabras (necesario)',
   chooseReason: 'Elija un motivo',
   'typing-slip': 'error al escribir',
@@ -53,5 +53,6 @@ export const amend: Reworded<typeof english> = {
   wrongPerson: 'Anótelo de nuevo en el registro de la persona correcta; no se puede mover.',
   sign: 'Firmar la enmienda',
   now: 'Ahora',
+  wouldBe: 'Como quedaría',
   notHere: 'Este valor no está en el registro.',
 };

@@ -7,6 +7,7 @@ export const prepare: Reworded<typeof english> = {
   lead: 'Cinco minutos tranquilos, en posición sentada. Mire una vez cada cosa.',
   all: 'Todo como debe ser',
   allSoFar: 'Por ahora todo como debe ser: seguir',
+  below: (f, say) => `${say.counted(f.points, { one: 'punto más', other: 'puntos más' })} abajo`,
   exceptions: '¿Qué no estaba como debe ser?',
   keep: 'Guardar y seguir',
   skip: 'No se miró',

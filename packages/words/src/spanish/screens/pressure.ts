@@ -83,6 +83,7 @@ export const pressure: Reworded<typeof english> = {
   numbersHint:
     'Dos números, como 148/92. Tres si los ruidos siguieron hasta cero: primero, amortiguado, último. Tras «pulso», el pulso contado junto a esta lectura.',
   numbersFirst: 'Escriba primero los números.',
+  otherWayRound: (f) => `¿Al revés? ${f.text}`,
   keypad: 'Números',
   stroke: 'barra',
   more: 'Más sobre este inflado',

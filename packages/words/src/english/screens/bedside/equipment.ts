@@ -26,6 +26,8 @@ export const equipment = {
   resultNone: 'Every check is due again',
   which: 'Gauge',
   notSaid: 'not said',
+  choiceFailed: (f: { name: string }) => `${f.name}, out of use`,
+  choiceDue: (f: { name: string }) => `${f.name}, check due`,
   whichIs: (f: Text) => `gauge: ${f.text}`,
   beware: (f: { name: string; text: string }) => `${f.name} — ${f.text}`,
   bewareFailed: 'Take another gauge: what this one shows may be wrong.',

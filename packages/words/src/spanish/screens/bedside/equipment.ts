@@ -23,6 +23,8 @@ export const equipment: Reworded<typeof english> = {
   resultNone: 'Toca repetir todas las comprobaciones',
   which: 'Manómetro',
   notSaid: 'sin indicar',
+  choiceFailed: (f) => `${f.name}, fuera de uso`,
+  choiceDue: (f) => `${f.name}, revisión pendiente`,
   whichIs: (f) => `manómetro: ${f.text}`,
   beware: (f) => `${f.name} — ${f.text}`,
   bewareFailed: 'Tome otro manómetro: lo que marca este puede ser erróneo.',

@@ -72,7 +72,13 @@ test('a week at home of the first rule is made again as it was, and one of now b
     );
     expect(charted?.value).toMatchObject({ category, used: content.value.used - 1 });
     expect(charted?.value).toEqual(valueStandingOf(content, inForce, none));
-    const answered = answeredHome({ content, byHand: NOT_BY_HAND, rules: inForce, office: null });
+    const answered = answeredHome({
+      content,
+      byHand: NOT_BY_HAND,
+      rules: inForce,
+      office: null,
+      diary: null,
+    });
     expect(answered.result).toMatchObject({ category, mean });
   }
 });

@@ -183,6 +183,9 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
       - button /Keep it . Temperature/`,
   review: `
   - heading "Marit Solvang Review" [level=1]${KNOWN}
+  - region "What the round comes to":
+    - heading "What the round comes to" [level=2]
+  - checkbox "The person looks or feels unwell"
   - region "Make ready"
   - region "Pulse":
     - heading "Pulse" [level=2]
@@ -203,9 +206,6 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
       - listitem: /faster than 3/
   - region "Other signs":
     - paragraph: /Typed and not kept. Temperature/
-  - region "What the round comes to":
-    - heading "What the round comes to" [level=2]
-  - checkbox "The person looks or feels unwell"
   - heading "Sign" [level=2]
   - paragraph: "Measuring: Wren Halloran (invented)"
   - link "Go on with the breaths"

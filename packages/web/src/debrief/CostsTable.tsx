@@ -13,6 +13,7 @@ export function CostsTable({ result, rules, aids }: CostsProps) {
   const { words } = useApp();
   const { costs } = result.costs;
   const cost = (mmHg: number | null) => words.sentence('debrief.cost', { mmHg });
+  const ofDiastolic = (mmHg: number | null) => (result.isByFeel ? '–' : cost(mmHg));
   const { rows, rest, total } = costRows(result);
   if (result.fall === null) return null;
   return (
@@ -42,7 +43,7 @@ export function CostsTable({ result, rules, aids }: CostsProps) {
                     <LetDownSays code={code} letDown={result.letDown} />
                   </th>
                   <td data-label={words.sentence('debrief.systolicCost')}>{cost(systolic)}</td>
-                  <td data-label={words.sentence('debrief.diastolicCost')}>{cost(diastolic)}</td>
+                  <td data-label={words.sentence('debrief.diastolicCost')}>{ofDiastolic(diastolic)}</td>
                   <td>{insteadText(doInstead, rules, words, aids)}</td>
                 </tr>
               ))}
@@ -51,13 +52,17 @@ export function CostsTable({ result, rules, aids }: CostsProps) {
                   <tr className="debrief-left">
                     <th scope="row">{words.sentence('debrief.left')}</th>
                     <td data-label={words.sentence('debrief.systolicCost')}>{cost(rest.systolic)}</td>
-                    <td data-label={words.sentence('debrief.diastolicCost')}>{cost(rest.diastolic)}</td>
+                    <td data-label={words.sentence('debrief.diastolicCost')}>
+                      {ofDiastolic(rest.diastolic)}
+                    </td>
                     <td>{leftText(result, words)}</td>
                   </tr>
                   <tr className="debrief-total">
                     <th scope="row">{words.sentence('debrief.total')}</th>
                     <td data-label={words.sentence('debrief.systolicCost')}>{cost(total.systolic)}</td>
-                    <td data-label={words.sentence('debrief.diastolicCost')}>{cost(total.diastolic)}</td>
+                    <td data-label={words.sentence('debrief.diastolicCost')}>
+                      {ofDiastolic(total.diastolic)}
+                    </td>
                     <td />
                   </tr>
                 </>
@@ -72,9 +77,16 @@ export function CostsTable({ result, rules, aids }: CostsProps) {
 }
 
 /** What the lines add up to, or why they have no number. */
-function sumKey({ fromNothing, costs: { costs } }: Pick<Debrief, 'fromNothing' | 'costs'>) {
+function sumKey({
+  fromNothing,
+  isByFeel,
+  costs: { costs },
+}: Pick<Debrief, 'fromNothing' | 'isByFeel' | 'costs'>) {
   if (fromNothing !== null) return fromNothing === 'unheard' ? 'noNumberUnheard' : 'noNumberUnfelt';
-  const hasGap = costs.some(({ systolic, diastolic }) => systolic === null || diastolic === null);
+  const hasGap = costs.some(
+    // By feel there is no diastolic that anything could have moved.
+    ({ systolic, diastolic }) => systolic === null || (diastolic === null && !isByFeel),
+  );
   return hasGap ? 'noNumber' : 'costsSum';
 }
 

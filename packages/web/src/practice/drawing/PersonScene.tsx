@@ -39,7 +39,7 @@ const PX_PER_MM = 1.1;
 const HIP = { x: 166, y: 214 };
 const FOOT_BELOW_HIP = 71;
 
-/** The person on a chair beside a table, from the side: what is not as it should be is seen here, and put right by a touch. */
+/** The person on a chair beside a table, or in bed where they are unwell, from the side: what is not as it should be is seen here, and put right by a touch. */
 export function PersonScene(props: SceneProps) {
   const { isInBed = false, isInBay = false } = props;
   const { engine, circumstances, looks, isCuffOn, isOnChest, isAtApex, clock, onArrange, onRest, onSay } =

@@ -138,7 +138,20 @@ test('a week is typed by the keys alone, and its page says what it comes to and 
   await test.step('a reading is taken out: the mean moves, and nothing is kept without a reason', async () => {
     await page.getByRole('button', { name: /^Take out 143\/89, / }).click();
     const moves = page.getByText(/^The mean goes from 137\/85 to 136\/85, of 23 readings/);
-    await expect(moves).toBeVisible();
+    await expect(moves).toBeInViewport();
+    await expect(page.getByLabel('Why?')).toBeInViewport();
+    // What is tried and not kept is not lost by one touch.
+    await page.getByRole('link', { name: 'Tomas Varga' }).click();
+    const leaving = page.getByRole('dialog', { name: 'What you tried of 1 reading is not kept yet' });
+    await leaving.getByRole('button', { name: 'Stay on this page' }).click();
+    await expect(leaving).toBeHidden();
+    await page.goBack();
+    await leaving.getByRole('button', { name: 'Stay on this page' }).click();
+    await expect(moves).toBeInViewport();
+    await page.getByRole('button', { name: /^Put back 143\/89, / }).press('Enter');
+    await expect(moves).toBeHidden();
+    await page.getByRole('button', { name: /^Take out 143\/89, / }).press('Enter');
+    await expect(page.getByLabel('Why?')).toBeFocused();
     await page.getByRole('button', { name: 'Keep this for 1 reading' }).click();
     await expect(page.getByText('Say why in a few words.')).toBeVisible();
     await page.getByLabel('Why?').fill('talked during it');
@@ -389,8 +402,12 @@ test('columns that nothing names are said once, and known again; the second seri
   await page.getByRole('heading', { level: 1, name: /^At home, 1 Jun 2025/ }).waitFor();
   await page.getByLabel('Before and after: which other one?').selectOption({ index: 1 });
   const beside = page.getByRole('region', { name: 'Beside another series' });
-  await expect(beside.getByRole('row', { name: /^Mean, Systolic/ })).toContainText('−10');
-  await expect(beside.getByRole('row', { name: /^Mean, Diastolic/ })).toContainText('−6');
+  await expect(beside.getByRole('row', { name: /^Mean/ })).toContainText('−10/−6');
+  await expect(beside.getByRole('row', { name: /^Readings in the mean/ })).toContainText(
+    /\d+ readings on \d+ days/,
+  );
+  // Out-of-office handbook 17.1: the published SD of such a difference.
+  await expect(beside.getByText(/differed by an SD of 7\.7 mmHg/)).toBeVisible();
   await expectAccessible(page);
 });
 

@@ -230,6 +230,8 @@ export { groupVariability, VARIABILITY_FITS, VARIABILITY_RULE } from './outOfOff
 export type { IntakeLimits } from './outOfOffice/intakeLimits.js';
 export { INTAKE_LIMITS } from './outOfOffice/intakeLimits.js';
 export type { AmbulatoryPattern } from './outOfOffice/judgedPeriods.js';
+export type { LoneReading } from './outOfOffice/loneReadings.js';
+export { loneReadings } from './outOfOffice/loneReadings.js';
 export type { MarksBeside } from './outOfOffice/marksBeside.js';
 export { marksBeside } from './outOfOffice/marksBeside.js';
 export type { OfficeBeside } from './outOfOffice/officeBeside.js';
@@ -237,6 +239,7 @@ export { officeBeside } from './outOfOffice/officeBeside.js';
 export type { OfficePressure, OfficeVisit, OfficeVisits } from './outOfOffice/officeVisits.js';
 export { isNearSeries, officeVisits } from './outOfOffice/officeVisits.js';
 export { ofSchedule } from './outOfOffice/ofSchedule.js';
+export { outOfLine } from './outOfOffice/outOfLine.js';
 export type { PeriodCategories } from './outOfOffice/periodCategories.js';
 export { periodCategories } from './outOfOffice/periodCategories.js';
 export type { PeriodCounts } from './outOfOffice/periodCounts.js';

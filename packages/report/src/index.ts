@@ -26,6 +26,7 @@ export { homeGapsText } from './page/homeGapsText.js';
 export type { HomePageInput } from './page/homePage.js';
 export { homePage } from './page/homePage.js';
 export { loadText, periodLoadText, sidedText } from './page/loadText.js';
+export { loneText } from './page/loneText.js';
 export { officeNoneText, officeText, type VisitsSaid } from './page/officeText.js';
 export type { PaperId } from './page/paper.js';
 export { PAPER_IDS, PAPERS } from './page/paper.js';

@@ -34,6 +34,7 @@ const IDACO_CLOCK = book(
   'found',
   'IDACO in Europe and South America, as Booth 2016, J Hypertens 34:235, has it',
 );
+const COMMON: Origin = { source: 'common practice, no source', sure: 'decision' };
 const OWN = (section: string): Origin => book(section, 'decision');
 
 const mmHg = (value: number, meaning: string, origin: Origin): Figure => ({
@@ -435,6 +436,36 @@ export const OUT_OF_OFFICE_FIGURES = figures({
   ),
   whiteCoatSystolic: mmHg(20, 'an office mean over the day by more than this', book('16', 'memory', 'NICE')),
   whiteCoatDiastolic: mmHg(10, 'an office mean over the day by more than this', book('16', 'memory', 'NICE')),
+
+  outOfLineShare: plain(
+    0.6,
+    'share',
+    'a typed number under this share of what the others of its kind usually are, or over them by the same, is asked about',
+    COMMON,
+  ),
+  outOfLineLeastOthers: plain(
+    2,
+    'numbers',
+    'fewest others of its kind before a typed number is asked about',
+    COMMON,
+  ),
+  loneSystolic: mmHg(40, 'a systolic this far or further from both its neighbours stands alone', COMMON),
+  loneDiastolic: mmHg(30, 'a diastolic this far or further from both its neighbours stands alone', COMMON),
+  homeYearApartSd: mmHg(
+    7.7,
+    'SD of the difference of two systolic means at home of one person, a year apart',
+    book('17.1', 'found', 'Asayama 2022'),
+  ),
+  awakeMonthApartLow: mmHg(
+    -16.7,
+    '95 of 100 differences of two awake systolic means of one person within a month are over this',
+    book('17.1', 'found', 'meta-analysis 2020'),
+  ),
+  awakeMonthApartHigh: mmHg(
+    18.4,
+    '95 of 100 differences of two awake systolic means of one person within a month are under this',
+    book('17.1', 'found', 'meta-analysis 2020'),
+  ),
 
   intakeLeastSystolic: mmHg(
     30,

@@ -11,8 +11,11 @@ import {
   homeMeanKnown,
   homeResult,
   homeThresholds,
+  type LoneReading,
+  loneReadings,
   type OfficeBeside,
   officeBeside,
+  type PressurePair,
   type SeriesReading,
   type TargetBeside,
   targetBeside,
@@ -58,6 +61,8 @@ export type AnsweredRecording = Answered & {
   readonly of: 'ambulatory';
   readonly result: AmbulatoryResult;
   readonly dayNight: DayNight;
+  /** Readings that stand far from their neighbours, and the mean of the whole without them; null where none does. */
+  readonly lone: { readonly readings: readonly LoneReading[]; readonly without: PressurePair } | null;
   /** The rules that it was answered by, with what was asked beyond them. */
   readonly rules: AmbulatoryRules;
 };
@@ -125,6 +130,14 @@ export function answeredRecording(
     a,
     ambulatoryRuleOf(content.computedBy.rule),
   );
+  const lone = loneReadings(readings, new Set(result.edited.map(({ index }) => index)));
+  const rejected = new Set([...known.rejected, ...lone.map(({ reading }) => reading.index)]);
+  const without = () => ambulatoryResult(
+      readings,
+      { ...known, rejected, isAllUsed: false },
+      a,
+      ambulatoryRuleOf(content.computedBy.rule),
+    );
   const limits = {
     whole: { highSystolic: a.wholeSystolic, highDiastolic: a.wholeDiastolic },
     day: { highSystolic: a.daySystolic, highDiastolic: a.dayDiastolic },
@@ -137,6 +150,7 @@ export function answeredRecording(
     dayNight,
     rules: a,
     result,
+    lone: lone.length === 0 ? null : { readings: lone, without: without().judged.whole.mean },
     usual: barred || !result.valid ? null : byDay(content, result, rules),
     target: targetOf(content, result.day.mean, result.valid),
     office,

@@ -28,6 +28,7 @@ import {
   clockText,
   dayText,
   homePage,
+  loneText,
   officeNoneText,
   officeText,
   type ReportPage,
@@ -93,6 +94,8 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
   const alerts = series.alerts.map((alert) => ({ ...alert, code: alert.condition }));
   const none = officeNoneText(about.officeLeft, words);
   const marks = answered.of === 'home' ? null : marksBeside(readings, answered.dayNight);
+  const lone =
+    answered.of === 'home' ? null : loneText(answered.lone, answered.result.judged.whole.mean, words);
   const isTyped = content.readings.length > 0 && content.readings.every(({ how }) => how === 'typed');
   const irregular = content.readings.filter((one) => one.irregular === true).length;
   return {
@@ -113,6 +116,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     target: answered.target,
     about: timesSaid(content.readings),
     settled: [
+      ...(lone === null ? [] : [lone]),
       ...countersignedBy(series, about.agents, words),
       ...sleepPutRightBy(series, about.agents, words),
       ...(content.note === null

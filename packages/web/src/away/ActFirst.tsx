@@ -1,5 +1,6 @@
 import { actFirstGroups, actFirstIn, completedYears, isChild, upright } from '@evenfall/clinical';
 import type { SeriesContent } from '@evenfall/record';
+import { type ReactNode, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { ActNowList } from '../chart/ActNowList.js';
 import { pressureText, readingTime } from './readingText.js';
@@ -10,15 +11,19 @@ type Row = {
   readonly diastolic: number | null;
 };
 
-/** Readings that somebody must act on, whatever the mean says: first on the page, with what to do. */
-export function ActFirstIn({
-  content,
-  rows,
-}: {
+type ActFirstProps = {
   readonly content: SeriesContent;
   readonly rows: readonly Row[];
-}) {
+  /** That it was closed, with whom and when: then what was to be done lies behind it; null while something is open. */
+  readonly closed?: ReactNode;
+  /** Whether what to do is behind a touch, so that the result stands near the top; paper has all of it. */
+  readonly isShort?: boolean;
+};
+
+/** Readings that somebody must act on, whatever the mean says: first on the page, with what to do. */
+export function ActFirstIn({ content, rows, closed = null, isShort = false }: ActFirstProps) {
   const { words } = useApp();
+  const [isMore, setMore] = useState(false);
   const { facts, value } = content;
   const readings = content.readings.map((one) => ({ ...one, when: readingTime(one, words) }));
   const refused = rows.map((row) => ({
@@ -34,12 +39,23 @@ export function ActFirstIn({
   );
   if (found.length === 0 && value.actNow.length === 0) return null;
   const alerts = value.actNow.map((alert) => ({ ...alert, code: alert.condition }));
+  const isBehind = isShort || closed !== null;
   const groups = actFirstGroups(all, found, alerts);
   return (
-    <section className="act-now" role="alert" aria-label={words.sentence('away.actFirst')}>
-      <h2>{words.sentence('away.actFirst')}</h2>
+    <section
+      id="away-act-first"
+      tabIndex={-1}
+      className={closed === null ? 'act-now' : 'notice'}
+      role={closed === null ? 'alert' : undefined}
+      aria-label={words.sentence(closed === null ? 'away.actFirst' : 'away.actFirstClosed')}
+    >
+      <h2>{words.sentence(closed === null ? 'away.actFirst' : 'away.actFirstClosed')}</h2>
+      {closed}
       {groups.map(({ rows: dangerous, flags }, k) => {
         const isOfPulse = flags.some(({ figures }) => figures.pulsePerMinute !== undefined);
+        const titles = flags.flatMap((flag) =>
+          'condition' in flag ? [words.title('condition', flag.condition)] : [],
+        );
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: groups of one answer keep their order
           <div key={k}>
@@ -55,11 +71,26 @@ export function ActFirstIn({
                 </li>
               ))}
             </ul>
-            <ActNowList alerts={flags.flatMap((flag) => ('condition' in flag ? [flag] : []))} />
-            {flags.map((flag) => ('condition' in flag ? null : <p key={flag.code}>{words.detail(flag)}</p>))}
+            {isBehind && titles.length > 0 ? <p>{titles.join(', ')}</p> : null}
+            <div className={isBehind && titles.length > 0 && !isMore ? 'printed-only' : undefined}>
+              <ActNowList alerts={flags.flatMap((flag) => ('condition' in flag ? [flag] : []))} />
+              {flags.map((flag) =>
+                'condition' in flag ? null : <p key={flag.code}>{words.detail(flag)}</p>,
+              )}
+            </div>
           </div>
         );
       })}
+      {isBehind ? (
+        <button
+          type="button"
+          className="button button-quiet not-printed"
+          aria-expanded={isMore}
+          onClick={() => setMore(!isMore)}
+        >
+          {words.sentence(closed === null ? 'away.whatToDo' : 'away.whatWasToDo')}
+        </button>
+      ) : null}
     </section>
   );
 }

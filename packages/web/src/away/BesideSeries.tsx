@@ -1,4 +1,6 @@
+import { OUT_OF_OFFICE_FIGURES as F } from '@evenfall/clinical';
 import { type ChartedSeries, compareSeries, type SeriesValueKept } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
@@ -13,7 +15,6 @@ type BesideProps = {
 };
 
 const PARTS = ['mean', 'morning', 'evening', 'day', 'night'] as const;
-const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
 
 /** This series beside another one of the person, the earlier first: before and after something was changed. */
 export function BesideSeries({ series, value, others }: BesideProps) {
@@ -67,7 +68,17 @@ function Compared({ first, second, name }: ComparedProps) {
     { of: first.content.of, value: first.value },
     { of: second.content.of, value: second.value },
   );
-  const number = (value: number | null) => (value === null ? '–' : words.say.number(value, 1));
+  const whole = (value: number | null) => (value === null ? '–' : words.say.number(value));
+  const pair = (of: 'first' | 'second', { systolic, diastolic }: ComparedMeans) =>
+    `${whole(systolic[of])}/${whole(diastolic[of])}`;
+  const moved = ({ systolic, diastolic }: ComparedMeans) =>
+    `${signedText(systolic.difference, words, 0)}/${signedText(diastolic.difference, words, 0)}`;
+  const treated = ({ content }: ChartedSeries) =>
+    content.treated === null
+      ? words.sentence('away.treated-unknown')
+      : words.sentence(content.treated ? 'report.medicineTaken' : 'report.medicineNone');
+  const notes = (one: ChartedSeries) => (one.content.note === null ? '' : `; “${one.content.note}”`);
+  const sure = changeText(first, second, compared.mean.systolic.difference, words);
   return (
     <>
       {compared.isLike ? null : <p className="notice">{words.sentence('away.besideUnlike')}</p>}
@@ -82,23 +93,65 @@ function Compared({ first, second, name }: ComparedProps) {
             </tr>
           </thead>
           <tbody>
+            <tr>
+              <th scope="row">{words.sentence('away.besideReadings')}</th>
+              <td>{restsOn(first, words)}</td>
+              <td>{restsOn(second, words)}</td>
+              <td />
+            </tr>
+            <tr>
+              <th scope="row">{words.sentence('report.medicines')}</th>
+              <td>{`${treated(first)}${notes(first)}`}</td>
+              <td>{`${treated(second)}${notes(second)}`}</td>
+              <td />
+            </tr>
             {PARTS.flatMap((part) => {
               const means = compared[part];
               if (means === null) return [];
-              return MEASURES.map((one) => (
-                <tr key={`${part} ${one}`}>
-                  <th scope="row">
-                    {words.sentence(`series.${part}`)}, {words.sentence(`away.${one}`)}
-                  </th>
-                  <td>{number(means[one].first)}</td>
-                  <td>{number(means[one].second)}</td>
-                  <td>{signedText(means[one].difference, words)}</td>
+              return (
+                <tr key={part}>
+                  <th scope="row">{words.sentence(`series.${part}`)}</th>
+                  <td>{pair('first', means)}</td>
+                  <td>{pair('second', means)}</td>
+                  <td>{moved(means)}</td>
                 </tr>
-              ));
+              );
             })}
+            <tr>
+              <th scope="row">{words.sentence('away.pulse')}</th>
+              <td>{whole(compared.mean.pulse.first)}</td>
+              <td>{whole(compared.mean.pulse.second)}</td>
+              <td>{signedText(compared.mean.pulse.difference, words, 0)}</td>
+            </tr>
           </tbody>
         </table>
       </Scrolling>
+      {sure === null ? null : <p className="small">{sure}</p>}
     </>
   );
+}
+
+type ComparedMeans = ReturnType<typeof compareSeries>['mean'];
+
+/** How many readings a mean is of, and on how many days at home. */
+function restsOn({ value }: ChartedSeries, words: Words): string {
+  return value.days === null
+    ? words.sentence('away.count', { readings: value.used })
+    : words.sentence('away.besideCount', { readings: value.used, days: value.days });
+}
+
+/** How far two such means of one person lie apart by themselves, as it was published; null where they are not alike. */
+function changeText(
+  first: ChartedSeries,
+  second: ChartedSeries,
+  difference: number | null,
+  words: Words,
+): string | null {
+  if (first.content.of !== second.content.of || difference === null) return null;
+  return first.content.of === 'home'
+    ? words.sentence('away.changeHome', { sd: F.homeYearApartSd.value })
+    : words.sentence('away.changeAwake', {
+        low: F.awakeMonthApartLow.value,
+        high: F.awakeMonthApartHigh.value,
+      });
 }

@@ -50,12 +50,16 @@ export function HomeSeries({ content, answered, rules, first, last }: HomeProps)
   return (
     <>
       <div className="away-sheet">
-        {first}
-        <AboutSeries content={content} />
-        <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
-          <ShortResult content={content} rules={rules} asked={answered.asked} />
-          <Target target={answered.target} />
-        </section>
+        <div className="away-head">
+          <div className="away-first">{first}</div>
+          <div className="away-result">
+            <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
+              <ShortResult content={content} rules={rules} asked={answered.asked} />
+              <Target target={answered.target} />
+            </section>
+            <AboutSeries content={content} />
+          </div>
+        </div>
         <div className="away-tables">
           <div className="away-parts">
             <PartsTable result={result} rules={rules} />

@@ -10,6 +10,7 @@ import {
 import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
 import {
   loadText,
+  loneText,
   periodCategoriesSaid,
   recordingFigure,
   stiffnessText,
@@ -73,54 +74,62 @@ export function RecordingSeries({
     limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
   const wholeLoad = combinedLoad(readings, result.edited, dayNight, a);
   const categories = periodCategoriesSaid(periodCategories(result, a), result.pattern, words);
+  const lone = loneText(answered.lone, result.judged.whole.mean, words);
   const loadSaid = loadText(wholeLoad, a, words);
   return (
     <>
       <div className="away-sheet">
-        {first}
-        <AboutSeries content={content} />
-        <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
-          <p className="away-mean">
-            <strong>{pairText(result.judged.whole.mean, limits('whole'), words)}</strong>{' '}
-            <span>{words.sentence('away.over24')}</span>
-          </p>
-          {result.pattern === null ? null : (
-            <p className="away-category">
-              {words.sentence('away.patternIs', {
-                text: words.sentence('series.consistentWith', {
-                  names: words.title('ambulatoryPattern', result.pattern),
-                }),
-              })}
-            </p>
-          )}
-          {categories === null ? null : (
-            <>
-              <p className="away-category">{words.sentence('away.categoryIs', { text: categories.text })}</p>
-              <Flags flags={categories.flags} />
-            </>
-          )}
-          <Quality result={result} readings={readings} dayNight={dayNight} rules={a} content={content} />
-          {besideHours}
-          {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
-          <Flags flags={result.why} />
-          <Periods
-            result={result}
-            limits={limits}
-            spreads={derivedSpreads(readings, result.edited, dayNight)}
-            counts={periodCounts(readings, result.edited, dayNight)}
-            wholeLoad={wholeLoad}
-          />
-          {result.counts.kept === 0 ? null : (
-            <p className="small soft">
-              {[
-                wholeText(result, a, words),
-                ...(loadSaid === null ? [] : [`${words.sentence('series.load')}, ${loadSaid}.`]),
-              ].join(' ')}
-            </p>
-          )}
-          <RulesNamed of="ambulatory" computedBy={content.computedBy} />
-          <Target target={answered.target} />
-        </section>
+        <div className="away-head">
+          <div className="away-first">{first}</div>
+          <div className="away-result">
+            <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
+              <p className="away-mean">
+                <strong>{pairText(result.judged.whole.mean, limits('whole'), words)}</strong>{' '}
+                <span>{words.sentence('away.over24')}</span>
+              </p>
+              {lone === null ? null : <p className="notice">{lone}</p>}
+              {result.pattern === null ? null : (
+                <p className="away-category">
+                  {words.sentence('away.patternIs', {
+                    text: words.sentence('series.consistentWith', {
+                      names: words.title('ambulatoryPattern', result.pattern),
+                    }),
+                  })}
+                </p>
+              )}
+              {categories === null ? null : (
+                <>
+                  <p className="away-category">
+                    {words.sentence('away.categoryIs', { text: categories.text })}
+                  </p>
+                  <Flags flags={categories.flags} />
+                </>
+              )}
+              <Quality result={result} readings={readings} dayNight={dayNight} rules={a} content={content} />
+              {besideHours}
+              {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
+              <Flags flags={result.why} />
+              <Periods
+                result={result}
+                limits={limits}
+                spreads={derivedSpreads(readings, result.edited, dayNight)}
+                counts={periodCounts(readings, result.edited, dayNight)}
+                wholeLoad={wholeLoad}
+              />
+              {result.counts.kept === 0 ? null : (
+                <p className="small soft">
+                  {[
+                    wholeText(result, a, words),
+                    ...(loadSaid === null ? [] : [`${words.sentence('series.load')}, ${loadSaid}.`]),
+                  ].join(' ')}
+                </p>
+              )}
+              <RulesNamed of="ambulatory" computedBy={content.computedBy} />
+              <Target target={answered.target} />
+            </section>
+            <AboutSeries content={content} />
+          </div>
+        </div>
         <FigureShown
           name="recording"
           height={FIGURE_HEIGHT}

@@ -26,6 +26,7 @@ import { useRulesOf } from '../chart/useRulesOf.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { useIsWide } from '../parts/useIsWide.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { loadRules } from '../server/load.js';
 import { useMay } from '../signIn/useAccess.js';
@@ -76,6 +77,7 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
         </>
       }
       back={{ href: `/people/${person}`, text: name }}
+      isWide
     >
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {({ agents }) => (
@@ -150,6 +152,9 @@ function Series({ person, series, others, rules, diary, office, officeLeft, agen
   const answering = { content, byHand, rules, office };
   const shown = { ...content, value };
   const irregular = content.readings.filter((one) => one.irregular === true).length;
+  const isWide = useIsWide();
+  // Everything that was to be acted on was told to somebody.
+  const isClosed = series.open.length === 0 && series.closed.length > 0;
   const first = (
     <>
       {series.isInError ? <p className="notice">{words.sentence('away.inError')}</p> : null}
@@ -161,9 +166,12 @@ function Series({ person, series, others, rules, diary, office, officeLeft, agen
       <ActFirstIn
         content={{ ...content, value: { ...content.value, actNow: series.alerts } }}
         rows={content.refused}
+        closed={isClosed ? <ClosedLines closed={series.closed} agents={agents} /> : null}
+        isShort={!isWide}
       />
       {series.open.length === 0 ? null : (
-        <div className="not-printed">
+        <details className="folded away-close not-printed" open={isWide}>
+          <summary>{words.sentence('away.tellAndClose')}</summary>
           <CloseActNow
             round={{ id: series.round }}
             person={person}
@@ -171,9 +179,9 @@ function Series({ person, series, others, rules, diary, office, officeLeft, agen
             saw={series.amended.story}
             above={series.alerts}
           />
-        </div>
+        </details>
       )}
-      <ClosedLines closed={series.closed} agents={agents} />
+      {isClosed ? null : <ClosedLines closed={series.closed} agents={agents} />}
       {content.features === null ? null : <p className="small soft">{askedText(content.features, words)}</p>}
     </>
   );

@@ -5,6 +5,7 @@ import { unbroken } from '../app/figuresText.js';
 import { dayText } from '../app/times.js';
 import { DayField } from '../facts/DayField.js';
 import { Field } from '../parts/Field.js';
+import { askedOfRow, sureField } from './askedOfRow.js';
 import { MOST_GRID_DAYS } from './intake.js';
 import { pressureText } from './readingText.js';
 import { afterKey, GRID_CELLS, type GridCell, isImpossible, readingsIn, type Typed } from './typedCell.js';
@@ -229,7 +230,17 @@ function Sitting({ day, part, dayName, state, facts, onType, onKey, onPaste }: S
             />
           ))}
           <Wrong row={row} state={state} />
-          <Danger row={row} state={state} facts={facts} />
+          <Asked
+            row={row}
+            state={state}
+            onSettled={(cell) => document.getElementById(cellId(row, cell))?.focus()}
+          />
+          <Danger
+            row={row}
+            state={state}
+            facts={facts}
+            place={words.sentence('away.readingAt', { day: dayName, part: name, reading: row.reading })}
+          />
         </div>
       ))}
     </fieldset>
@@ -237,11 +248,17 @@ function Sitting({ day, part, dayName, state, facts, onType, onKey, onPaste }: S
 }
 
 /** What is wrong with a row, cell by cell, where it is typed. */
-function Wrong({ row, state: { intake, typing } }: Pick<SittingProps, 'state'> & { readonly row: GridRow }) {
+function Wrong({
+  row,
+  state: { form, intake, typing },
+}: Pick<SittingProps, 'state'> & { readonly row: GridRow }) {
   const { words } = useApp();
   const refused = intake.read?.refused.find(({ line }) => isSame(intake.table?.rowOfLine.get(line), row));
   if (refused === undefined) return null;
+  const isTurned = askedOfRow(row, intake.rows, form.text).some(({ asks }) => asks === 'other-way-round');
   return refused.problems.map((problem) => {
+    // That is asked below, with what answers it.
+    if (isTurned && problem.expected === 'diastolic-below-this') return null;
     const cell = GRID_CELLS.find((one) => COLUMN_OF[one] === problem.column);
     const { expected } = words.problem(problem);
     const { got } = problem;
@@ -264,21 +281,81 @@ function isSame(one: GridRow | undefined, other: GridRow): boolean {
   return one?.day === other.day && one.part === other.part && one.reading === other.reading;
 }
 
-/** That a reading which was just typed is dangerous, where one is typing; all of them stand together below as well. */
-function Danger({
-  row,
-  state: { intake },
-  facts,
-}: Pick<SittingProps, 'state' | 'facts'> & { readonly row: GridRow }) {
+type AskedProps = Pick<SittingProps, 'state'> & {
+  readonly row: GridRow;
+  /** It was answered: typing goes on there. */
+  readonly onSettled: (cell: GridCell) => void;
+};
+
+/** What is asked about the numbers of a row, each answered by one touch; nothing is changed before. */
+function Asked({ row, state: { form, intake }, onSettled }: AskedProps) {
+  const { words } = useApp();
+  return askedOfRow(row, intake.rows, form.text).map((asked) => {
+    if (asked.asks === 'other-way-round') {
+      const pressure = pressureText(asked, words);
+      return (
+        <div key={asked.asks} className="away-asked" role="status">
+          <p>{words.sentence('away.otherWayRound')}</p>
+          <button
+            type="button"
+            className="button"
+            onClick={() => {
+              form.set(cellField(row, 'systolic'), String(asked.systolic));
+              form.set(cellField(row, 'diastolic'), String(asked.diastolic));
+              onSettled('pulse');
+            }}
+          >
+            {words.sentence('away.itIs', { text: pressure })}
+          </button>
+        </div>
+      );
+    }
+    const { cell, value, usual } = asked;
+    const name = words.sentence(`away.${cell}`);
+    return (
+      <div key={cell} className="away-asked" role="status">
+        <p id={`${cellId(row, cell)}-asked`}>
+          <strong>{name}: </strong>
+          {words.sentence('away.digitMissing', { value, usual })}
+        </p>
+        <div className="buttons">
+          <button type="button" className="button" onClick={() => onSettled(cell)}>
+            {words.sentence('away.typeAgain')}
+          </button>
+          <button
+            type="button"
+            className="button button-quiet"
+            onClick={() => {
+              form.set(sureField(row, cell), String(value));
+              onSettled(cell);
+            }}
+          >
+            {words.sentence('away.itIs', { text: words.say.short(value) })}
+          </button>
+        </div>
+      </div>
+    );
+  });
+}
+
+type DangerProps = Pick<SittingProps, 'state' | 'facts'> & { readonly row: GridRow; readonly place: string };
+
+/** That a reading which was just typed is to be acted on, in one line with its place: what to do stands once, where all of them are. */
+function Danger({ row, state: { form, intake }, facts, place }: DangerProps) {
   const { words } = useApp();
   const typed = readingOf(intake, row);
-  if (typed === null) return null;
+  const { systolic, diastolic } = typedIn(row, form.text);
+  if (typed === null || systolic === '' || diastolic === '') return null;
+  // Whether the numbers are right is asked first.
+  if (askedOfRow(row, intake.rows, form.text).some((one) => one.asks !== 'digit' || one.cell !== 'pulse'))
+    return null;
   const isOfChild = isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths));
   const [first] = actFirstIn([typed], facts.isPregnant === true, isOfChild);
   if (first === undefined) return null;
   return (
     <p className="away-danger" role="alert">
-      <strong>{pressureText(first.row, words)}</strong> {words.detail(first.flag)}
+      {words.sentence('away.dangerAt', { text: place })} <strong>{pressureText(first.row, words)}</strong>.{' '}
+      <a href="#away-act-first">{words.sentence('away.dangerBelow')}</a>
     </p>
   );
 }
@@ -330,6 +407,10 @@ function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste 
       />
     </>
   );
+}
+
+function cellId(row: GridRow, cell: GridCell): string {
+  return cellField(row, cell).replaceAll(' ', '-');
 }
 
 /** Whether a cell is what a row of the grid was refused for. */

@@ -58,10 +58,10 @@ export function readingTime(reading: Pick<SeriesReadingKept, 'at'>, words: Words
   return place === 1 || !isPlaced ? said : words.sentence('away.laterReading', { text: said, place });
 }
 
-/** A difference with its sign, to one decimal. */
-export function signedText(difference: number | null, words: Words): string {
+/** A difference with its sign, to one decimal or as many as asked. */
+export function signedText(difference: number | null, words: Words, decimals: 0 | 1 = 1): string {
   if (difference === null) return '–';
-  const text = words.say.number(Math.abs(difference), 1);
-  if (roundTo(difference, 1) === 0) return text;
+  const text = words.say.number(Math.abs(difference), decimals);
+  if (roundTo(difference, decimals) === 0) return text;
   return difference > 0 ? `+${text}` : `−${text}`;
 }

@@ -6,8 +6,10 @@ import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { localDate } from '../ports/stampAt.js';
 import type { Kept } from '../store/kept.js';
+import { isUnderWay } from './askedOfRow.js';
 import { columnsIn, columnsText, intakeOf } from './intake.js';
-import { type CellPlace, cellField, dayLater, halfTypedIn } from './weekGrid.js';
+import { GRID_CELLS } from './typedCell.js';
+import { type CellPlace, cellField, dayLater, halfTypedIn, typedIn } from './weekGrid.js';
 
 /** When people usually measure, until somebody says otherwise. Source: out-of-office handbook 3 (morning, evening). */
 const USUALLY = { morning: '07:00', evening: '19:00' };
@@ -37,7 +39,11 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
   const half = halfTypedIn(typing, form.text);
   const halfField = half === null ? null : cellField(half.row, half.cell);
   // Of a number that is still being typed nothing is made: 14 on the way to 142 is no reading.
-  const text = (field: string) => (field === halfField ? '' : form.text(field));
+  const whole = (field: string) => (field === halfField ? '' : form.text(field));
+  // Nor of a reading whose other pressure is still to come, while somebody types in it.
+  const isOn = typing !== null && isUnderWay(typedIn(typing.row, whole));
+  const blank = new Set(isOn ? GRID_CELLS.map((cell) => cellField(typing.row, cell)) : []);
+  const text = (field: string) => (blank.has(field) ? '' : whole(field));
   const found = intakeOf(text, zone, rules, own === null ? null : { headings: null, columns: own });
   const headings = found.read?.mapping.headings ?? null;
   const before =

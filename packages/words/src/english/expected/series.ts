@@ -16,7 +16,7 @@ export const series = {
   'time-of-reading': () => 'a date and a time of day',
   'number-within': (f, say) =>
     `a number from ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))}`,
-  'number-of-cell': () => 'a number such as 142 or 18.9',
+  'number-of-cell': () => 'a number such as 142',
   'number-without-zero': () => 'a number that does not begin with 0',
   'yes-or-no': () => 'yes or no',
   'pressure-of-row': () => 'a pressure',

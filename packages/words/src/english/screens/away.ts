@@ -26,6 +26,15 @@ export const away = {
   readings: 'The readings',
   gridHint:
     'Type the digits alone: they go on to the next number by themselves, and stop at one that cannot be. Enter and the arrows move, Backspace in an empty place goes back. A whole reading such as 142/88 74 can be typed or pasted anywhere, also several lines of them. What stays blank is not kept.',
+  readingAt: (f: { day: string; part: string; reading: number }, say: Say) =>
+    `${f.day}, ${f.part}, reading ${say.short(f.reading)}`,
+  dangerAt: (f: Text) => `${f.text}:`,
+  dangerBelow: 'Act first: what to do stands below',
+  otherWayRound: 'The second number is over the first. The other way round?',
+  itIs: (f: Text) => `It is ${f.text}`,
+  digitMissing: (f: { value: number; usual: number }, say: Say) =>
+    `${say.short(f.value)} stands far from the others, which are about ${say.number(f.usual)}. Was a digit left out or typed twice?`,
+  typeAgain: 'Type it again',
   firstDay: 'First day',
   firstDayMissing: 'Give the first day of the page: the other days follow from it.',
   days: 'Days',
@@ -203,6 +212,10 @@ export const away = {
   startAgain: 'Discard it and start again …',
   startAgainSure: 'Discard every reading that stands on this page?',
   actFirst: 'Act first',
+  actFirstClosed: 'To act on first: closed',
+  whatToDo: 'What to do now',
+  whatWasToDo: 'What was to be done',
+  tellAndClose: 'Tell somebody, and close it',
   nothingLeftOut: 'Nothing was left out.',
   leftOut: (f: Readings, say: Say) => `Left out: ${say.short(f.readings)}`,
   whatLeftOut: 'What was left out',
@@ -361,6 +374,13 @@ export const away = {
   besideWhich: 'Before and after: which other one?',
   besideNone: 'none',
   besideUnlike: 'The two are not alike, or one of them has too few readings: compare them with care.',
+  besideReadings: 'Readings in the mean',
+  besideCount: (f: Readings & { days: number }, say: Say) =>
+    `${say.counted(f.readings, READINGS)} on ${say.counted(f.days, DAYS)}`,
+  changeHome: (f: { sd: number }, say: Say) =>
+    `How sure is the change? In a published study, two systolic means at home of one person, a year apart, differed by an SD of ${say.number(f.sd, 1)} mmHg. About one in three such differences is larger than that. What else changed besides the medicines is not known here.`,
+  changeAwake: (f: { low: number; high: number }, say: Say) =>
+    `How sure is the change? By published studies, the awake systolic mean of one person, recorded again within a month, lay between ${say.number(f.low, 1)} and +${say.number(f.high, 1)} mmHg of the first in 95 of 100. A change within that may be no change.`,
   laterMinusEarlier: 'Later minus earlier',
   allReadings: 'All readings',
   byHand: 'By hand',

@@ -17,7 +17,7 @@ export const series: Reworded<typeof english> = {
   'time-of-reading': () => 'una fecha y una hora del día',
   'number-within': (f, say) =>
     `un número de ${say.short(f.value('minimum'))} a ${say.short(f.value('maximum'))}`,
-  'number-of-cell': () => 'un número como 142 o 18,9',
+  'number-of-cell': () => 'un número como 142',
   'number-without-zero': () => 'un número que no empiece por 0',
   'yes-or-no': () => 'sí o no',
   'pressure-of-row': () => 'una presión',

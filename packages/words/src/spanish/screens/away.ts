@@ -23,6 +23,14 @@ export const away: Reworded<typeof english> = {
   readings: 'Las lecturas',
   gridHint:
     'Teclee solo los dígitos: pasan solos al número siguiente y se detienen en uno que no puede ser. Intro y las flechas se mueven, Retroceso en un lugar vacío va hacia atrás. Una lectura entera como 142/88 74 se puede teclear o pegar en cualquier sitio, también varias líneas. Lo que queda en blanco no se guarda.',
+  readingAt: (f, say) => `${f.day}, ${f.part}, lectura ${say.short(f.reading)}`,
+  dangerAt: (f) => `${f.text}:`,
+  dangerBelow: 'Actuar primero: qué hacer está más abajo',
+  otherWayRound: 'El segundo número es mayor que el primero. ¿Al revés?',
+  itIs: (f) => `Es ${f.text}`,
+  digitMissing: (f, say) =>
+    `${say.short(f.value)} está lejos de los demás, que son de unos ${say.number(f.usual)}. ¿Falta una cifra o se tecleó dos veces?`,
+  typeAgain: 'Teclearlo otra vez',
   firstDay: 'Primer día',
   firstDayMissing: 'Indique el primer día de la hoja: los demás días se siguen de él.',
   days: 'Días',
@@ -189,6 +197,10 @@ export const away: Reworded<typeof english> = {
   startAgain: 'Descartarlo y empezar de nuevo …',
   startAgainSure: '¿Descartar todas las lecturas de esta página?',
   actFirst: 'Actuar primero',
+  actFirstClosed: 'Actuar primero: cerrado',
+  whatToDo: 'Qué hacer ahora',
+  whatWasToDo: 'Qué había que hacer',
+  tellAndClose: 'Avisar a alguien y cerrarlo',
   nothingLeftOut: 'No se dejó nada fuera.',
   leftOut: (f, say) => `Fuera: ${say.short(f.readings)}`,
   whatLeftOut: 'Lo que se dejó fuera',
@@ -323,6 +335,12 @@ export const away: Reworded<typeof english> = {
   besideWhich: 'Antes y después: ¿qué otra?',
   besideNone: 'ninguna',
   besideUnlike: 'No son de la misma clase, o una tiene muy pocas lecturas: compárelas con cuidado.',
+  besideReadings: 'Lecturas en la media',
+  besideCount: (f, say) => `${say.counted(f.readings, READINGS)} en ${say.counted(f.days, DAYS)}`,
+  changeHome: (f, say) =>
+    `¿Qué seguridad tiene el cambio? En un estudio publicado, dos medias sistólicas en casa de una misma persona, con un año entre ellas, diferían con una DE de ${say.number(f.sd, 1)} mmHg. Una de cada tres diferencias así es mayor. Qué más cambió además de la medicación no se sabe aquí.`,
+  changeAwake: (f, say) =>
+    `¿Qué seguridad tiene el cambio? Según estudios publicados, la media sistólica despierta de una misma persona, registrada otra vez en un mes, quedaba entre ${say.number(f.low, 1)} y +${say.number(f.high, 1)} mmHg de la primera en 95 de 100. Un cambio dentro de eso puede no ser un cambio.`,
   laterMinusEarlier: 'La posterior menos la anterior',
   allReadings: 'Todas las lecturas',
   byHand: 'A mano',

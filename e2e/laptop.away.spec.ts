@@ -294,7 +294,9 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await page
     .getByLabel('Lines from a spreadsheet or a message')
     .fill(readFileSync(example('recording-24h.csv'), 'utf8'));
-  await expect(page.getByText(/the night is then 01:00 to 06:00 by the clock, whenever the person slept/)).toBeVisible();
+  await expect(
+    page.getByText(/the night is then 01:00 to 06:00 by the clock, whenever the person slept/),
+  ).toBeVisible();
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
   await expect(page.getByText('Say when the person slept, or that it is not known.')).toBeVisible();
   await page.getByLabel('Asleep from').fill('23:00');

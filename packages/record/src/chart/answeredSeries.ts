@@ -132,7 +132,8 @@ export function answeredRecording(
   );
   const lone = loneReadings(readings, new Set(result.edited.map(({ index }) => index)));
   const rejected = new Set([...known.rejected, ...lone.map(({ reading }) => reading.index)]);
-  const without = () => ambulatoryResult(
+  const without = () =>
+    ambulatoryResult(
       readings,
       { ...known, rejected, isAllUsed: false },
       a,

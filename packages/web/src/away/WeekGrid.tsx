@@ -408,11 +408,6 @@ function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste 
     </>
   );
 }
-
-function cellId(row: GridRow, cell: GridCell): string {
-  return cellField(row, cell).replaceAll(' ', '-');
-}
-
 /** Whether a cell is what a row of the grid was refused for. */
 function isRefused({ read, table }: IntakeState['intake'], row: GridRow, cell: GridCell): boolean {
   return (

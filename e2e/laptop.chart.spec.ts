@@ -72,6 +72,28 @@ test('a pressure charted on the wrong arm is put right, and the arm it was chart
   await expect(page.getByText(/Right upper arm/).first()).toBeVisible();
 });
 
+// Bedside handbook 3.14: who is dizzy or faint on their feet is reported; a slip of it is put right as any other.
+test('how somebody felt on their feet is put right, and what was said before stays readable', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await chartOf(page, demo.address, /Ansel Brightwater/);
+  const standing = page.locator('.value').filter({ hasText: '126/78' });
+  await standing.getByText('How this number came about').click();
+  await standing.getByRole('link', { name: 'Amend' }).click();
+  await page.getByText('It was otherwise on their feet: how they felt, or the minutes').click();
+  await page.getByText('no', { exact: true }).click();
+  await expectAccessible(page);
+  await page.getByLabel('Why is it amended?').selectOption({ label: 'typing slip' });
+  await page.getByRole('button', { name: 'Sign the amendment' }).click();
+  await expect(
+    standing.locator('.standing-value').getByText(/1\.1 min on the feet · well on their feet/),
+  ).toBeVisible();
+  await expect(standing.locator('.replaced').getByText(/dizzy, faint or unwell on their feet/)).toBeVisible();
+});
+
 // Bedside handbook 3.15: never an arm with a fistula. A fact that is noted later speaks of the readings of its days too.
 test('a reading on an arm that the facts of its day bar says so in the chart', async ({ page, demo }) => {
   const { persons } = await (await fetch(`${demo.address}/api/books/care/persons`)).json();

@@ -1,3 +1,4 @@
+import { readingTexts } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { placeText } from '../pressure/placeText.js';
 import { type Charted, chartedText, isRate } from './charted.js';
@@ -39,12 +40,14 @@ export function StruckFigure({ given }: { readonly given: Charted }) {
       </p>
     );
   }
+  const { place, run, circumstances } = given.content.evidence;
+  const about = [placeText(place, words), ...readingTexts(run.pulsePerMinute, circumstances, words)];
   return (
     <>
       <p className="rate rate-pressure">
         <s className="rate-number">{chartedText(given, words)}</s>
       </p>
-      <p className="small">{placeText(given.content.evidence.place, words)}</p>
+      <p className="small">{about.join(' · ')}</p>
     </>
   );
 }

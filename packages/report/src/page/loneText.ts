@@ -16,7 +16,7 @@ export function loneText(
     [pair.systolic, pair.diastolic].map((one) => (one === null ? '-' : words.say.number(one, 1))).join('/');
   return words.sentence('series.lone', {
     readings: lone.readings.length,
-    each: lone.readings.map(({ reading, before, after }) =>
+    parts: lone.readings.map(({ reading, before, after }) =>
       words.sentence('series.loneOne', {
         pressure: of(reading),
         at: clockText(reading.minuteOfDay, words),

@@ -71,7 +71,7 @@ export function ActFirstIn({ content, rows, closed = null, isShort = false }: Ac
                 </li>
               ))}
             </ul>
-            {isBehind && titles.length > 0 ? <p>{titles.join(', ')}</p> : null}
+            {isShort && closed === null && titles.length > 0 ? <p>{titles.join(', ')}</p> : null}
             <div className={isBehind && titles.length > 0 && !isMore ? 'printed-only' : undefined}>
               <ActNowList alerts={flags.flatMap((flag) => ('condition' in flag ? [flag] : []))} />
               {flags.map((flag) =>

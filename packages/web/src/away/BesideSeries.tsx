@@ -1,4 +1,4 @@
-import { OUT_OF_OFFICE_FIGURES as F } from '@evenfall/clinical';
+import { APART_BY_THEMSELVES } from '@evenfall/clinical';
 import { type ChartedSeries, compareSeries, type SeriesValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useState } from 'react';
@@ -149,9 +149,6 @@ function changeText(
 ): string | null {
   if (first.content.of !== second.content.of || difference === null) return null;
   return first.content.of === 'home'
-    ? words.sentence('away.changeHome', { sd: F.homeYearApartSd.value })
-    : words.sentence('away.changeAwake', {
-        low: F.awakeMonthApartLow.value,
-        high: F.awakeMonthApartHigh.value,
-      });
+    ? words.sentence('away.changeHome', APART_BY_THEMSELVES.home)
+    : words.sentence('away.changeAwake', APART_BY_THEMSELVES.ambulatory);
 }

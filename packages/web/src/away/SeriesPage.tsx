@@ -77,7 +77,6 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
         </>
       }
       back={{ href: `/people/${person}`, text: name }}
-      isWide
     >
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {({ agents }) => (

@@ -239,7 +239,7 @@ function Sitting({ day, part, dayName, state, facts, onType, onKey, onPaste }: S
             row={row}
             state={state}
             facts={facts}
-            place={words.sentence('away.readingAt', { day: dayName, part: name, reading: row.reading })}
+            place={words.sentence('away.gridRow', { day, part: name, reading: row.reading })}
           />
         </div>
       ))}
@@ -316,7 +316,7 @@ function Asked({ row, state: { form, intake }, onSettled }: AskedProps) {
       <div key={cell} className="away-asked" role="status">
         <p id={`${cellId(row, cell)}-asked`}>
           <strong>{name}: </strong>
-          {words.sentence('away.digitMissing', { value, usual })}
+          {words.sentence('away.digitMissing', { typed: value, usual })}
         </p>
         <div className="buttons">
           <button type="button" className="button" onClick={() => onSettled(cell)}>
@@ -408,6 +408,7 @@ function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste 
     </>
   );
 }
+
 /** Whether a cell is what a row of the grid was refused for. */
 function isRefused({ read, table }: IntakeState['intake'], row: GridRow, cell: GridCell): boolean {
   return (

@@ -26,14 +26,12 @@ export const away = {
   readings: 'The readings',
   gridHint:
     'Type the digits alone: they go on to the next number by themselves, and stop at one that cannot be. Enter and the arrows move, Backspace in an empty place goes back. A whole reading such as 142/88 74 can be typed or pasted anywhere, also several lines of them. What stays blank is not kept.',
-  readingAt: (f: { day: string; part: string; reading: number }, say: Say) =>
-    `${f.day}, ${f.part}, reading ${say.short(f.reading)}`,
   dangerAt: (f: Text) => `${f.text}:`,
   dangerBelow: 'Act first: what to do stands below',
   otherWayRound: 'The second number is over the first. The other way round?',
   itIs: (f: Text) => `It is ${f.text}`,
-  digitMissing: (f: { value: number; usual: number }, say: Say) =>
-    `${say.short(f.value)} stands far from the others, which are about ${say.number(f.usual)}. Was a digit left out or typed twice?`,
+  digitMissing: (f: { typed: number; usual: number }, say: Say) =>
+    `${say.short(f.typed)} stands far from the others, which are about ${say.number(f.usual)}. Was a digit left out or typed twice?`,
   typeAgain: 'Type it again',
   firstDay: 'First day',
   firstDayMissing: 'Give the first day of the page: the other days follow from it.',

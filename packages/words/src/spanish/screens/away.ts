@@ -23,13 +23,12 @@ export const away: Reworded<typeof english> = {
   readings: 'Las lecturas',
   gridHint:
     'Teclee solo los dígitos: pasan solos al número siguiente y se detienen en uno que no puede ser. Intro y las flechas se mueven, Retroceso en un lugar vacío va hacia atrás. Una lectura entera como 142/88 74 se puede teclear o pegar en cualquier sitio, también varias líneas. Lo que queda en blanco no se guarda.',
-  readingAt: (f, say) => `${f.day}, ${f.part}, lectura ${say.short(f.reading)}`,
   dangerAt: (f) => `${f.text}:`,
   dangerBelow: 'Actuar primero: qué hacer está más abajo',
   otherWayRound: 'El segundo número es mayor que el primero. ¿Al revés?',
   itIs: (f) => `Es ${f.text}`,
   digitMissing: (f, say) =>
-    `${say.short(f.value)} está lejos de los demás, que son de unos ${say.number(f.usual)}. ¿Falta una cifra o se tecleó dos veces?`,
+    `${say.short(f.typed)} está lejos de los demás, que son de unos ${say.number(f.usual)}. ¿Falta una cifra o se tecleó dos veces?`,
   typeAgain: 'Teclearlo otra vez',
   firstDay: 'Primer día',
   firstDayMissing: 'Indique el primer día de la hoja: los demás días se siguen de él.',

@@ -90,7 +90,7 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
   'outOfOffice/load.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/variability.ts': { numbers: ['100'], reason: 'percent' },
   'usual/prior.ts': { numbers: ['100'], reason: 'percent' },
-  'protocol/protocol.ts': { numbers: ['8'], reason: 'the number of a schema' },
+  'protocol/protocol.ts': { numbers: ['9'], reason: 'the number of a schema' },
   'statistics/inverse.ts': { numbers: ['1e-12'], reason: 'rounding' },
   'statistics/longRunMean.ts': {
     numbers: [

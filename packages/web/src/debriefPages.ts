@@ -1,4 +1,5 @@
 /** What is about practice and not the room itself: what came of exercises. Fetched when it is asked for. */
+import './styles/away.css';
 import './styles/awayFigure.css';
 import './styles/awayTables.css';
 import './styles/awayPrint.css';

@@ -4,6 +4,7 @@ import { AppRoutes, fetchTheRest } from './App.js';
 import { type App, AppContext } from './app/context.js';
 import { deviceWords } from './app/deviceWords.js';
 import { runEffectsAtOnce } from './app/effectsAtOnce.js';
+import { listenForWayBack } from './app/wayBack.js';
 import { createCover } from './cover/cover.js';
 import { deviceClock } from './ports/clock.js';
 import { deviceCue } from './ports/cue.js';
@@ -102,6 +103,7 @@ if (remembered?.current != null) {
 keepTab(store, tabShelf());
 keepPlace(store, deviceShelf());
 askBeforeLeaving(store.get);
+listenForWayBack();
 const preferences = createPreferences(deviceShelf());
 let words = deviceWords.english(navigator.language);
 const sending = keepSending(

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
+import { holdWayBack } from './wayBack.js';
 
 /** A way off the page that was touched and waits for an answer: a link, or the browser's own way back. */
 export type WayOff = { readonly href: string } | 'back';
@@ -64,11 +65,11 @@ export function useLeavingAsked(isUndecided: boolean) {
     };
     const onClose = (event: BeforeUnloadEvent) => event.preventDefault();
     document.addEventListener('click', onClick, true);
-    window.addEventListener('popstate', onBack, true);
+    const letGo = holdWayBack(onBack);
     window.addEventListener('beforeunload', onClose);
     return () => {
       document.removeEventListener('click', onClick, true);
-      window.removeEventListener('popstate', onBack, true);
+      letGo();
       window.removeEventListener('beforeunload', onClose);
     };
   }, [isUndecided]);

@@ -91,22 +91,27 @@ export function Trial({ person, series, value, trial, last, onUndo }: TrialProps
           </button>
         </div>
       </form>
-      <LeavingAsked readings={trial.size} />
+      <LeavingAsked readings={trial.size} onStay={() => box.current?.scrollIntoView({ block: 'nearest' })} />
     </>
   );
 }
 
 /** Asks before the page is left while readings are tried out: nothing of that is kept. */
-function LeavingAsked({ readings }: { readonly readings: number }) {
+function LeavingAsked({ readings, onStay }: { readonly readings: number; readonly onStay: () => void }) {
   const { words } = useApp();
   const dialog = useRef<HTMLDialogElement>(null);
   const { way, stay, leave } = useLeavingAsked(readings > 0);
+  // The way back may have scrolled the page: what is to be decided comes into view again.
+  const goOn = () => {
+    stay();
+    onStay();
+  };
   useEffect(() => {
     if (way === null) dialog.current?.close();
     else dialog.current?.showModal();
   }, [way]);
   return (
-    <dialog ref={dialog} className="dialog" aria-labelledby="away-leaving" onClose={stay}>
+    <dialog ref={dialog} className="dialog" aria-labelledby="away-leaving" onClose={goOn}>
       <div className="form">
         <h2 id="away-leaving">{words.sentence('away.leavingTitle', { readings })}</h2>
         <p>{words.sentence('away.leavingSays')}</p>

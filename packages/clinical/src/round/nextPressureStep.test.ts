@@ -79,6 +79,15 @@ describe('after a very low reading one repeat at its place comes first', () => {
   });
 
   // A low arm, and the other one read before its repeat: what that one says is no repeat of it.
+  test('and the other arm is no matter of course before help', () => {
+    const facts = { ...KNOWN, isFirstPressure: true };
+    expect(next([at('sit', 84), at('sit', 82)], { facts })).toBeNull();
+    expect(next(sat(2), { facts, unwell: true })).toBeNull();
+    expect(next([at('sit', 84), at('sit', 112), at('sit', 110)], { facts })).toMatchObject({
+      step: 'other-arm',
+    });
+  });
+
   test('also once another arm was read, but not in a posture that was left', () => {
     const right = at('sit', 84);
     const left = at('sit', 120, { side: 'left' });

@@ -153,7 +153,7 @@ function pressureStep(
   const steps = [
     // After that nothing is at rest, and no average takes it: `readingsToAverage`.
     isLaid ? null : again(readings, known, rules),
-    otherArm(state, isLaid, facts, rules),
+    otherArm(state, isLaid || known.atOnce === true || known.unwell === true, facts, rules),
     ...(isElsewhere ? [postures, arms] : [arms, postures]),
   ].filter((one) => one !== null);
   const isFlatBarred = lyingDown(facts, rules.cuff).posture !== 'lie';
@@ -269,12 +269,12 @@ function areBothToCome(place: RoundState['place'], facts: RoundFacts, { plan, cu
 }
 
 /**
- * The other arm at a person's first pressure, or when somebody asked for it; an arm that is barred is not asked for. Whoever was
- * laid down is asked for it where somebody wants it alone, as they are.
+ * The other arm at a person's first pressure, or when somebody asked for it; an arm that is barred is not asked for. Of whoever was
+ * laid down, is very low or unwell it is asked for where somebody wants it alone, as they are.
  */
 function otherArm(
   state: RoundState,
-  isLaid: boolean,
+  isWantedAlone: boolean,
   facts: RoundFacts,
   { plan, cuff }: StepRules,
 ): NextStep | null {
@@ -282,13 +282,13 @@ function otherArm(
   const [first, last] = [readings[0] as RoundReading, readings.at(-1) as RoundReading];
   const { side, site } = first;
   const isAsked = state.wanted.includes('other-arm');
-  const isFirstTime = plan.bothArmsFirstTime && facts.isFirstPressure && !isLaid;
+  const isFirstTime = plan.bothArmsFirstTime && facts.isFirstPressure && !isWantedAlone;
   const other = SIDES.find((one) => one !== side) as Side;
   if (!isOtherArmOpen(readings, facts, { cuff }) || !(isAsked || isFirstTime)) return null;
   const { level }: ArmState = armState(other, placeFactsOf(facts), DAY_OF_ROUND, cuff);
   if (level === 'prefer-other' && !isAsked) return null;
   const code = isAsked ? 'asked-for' : 'first-time-both-arms';
-  const { posture } = isLaid ? last : first;
+  const { posture } = isWantedAlone ? last : first;
   return step('other-arm', { why: [{ code, figures: {} }], side: other, site, posture });
 }
 

@@ -14,7 +14,8 @@ type HastyReading = Pick<RoundReading, 'side' | 'site' | 'posture' | 'systolic'>
 
 /**
  * The repeat of the last reading that was very low, or of somebody unwell; null where there was none such, or nothing repeats
- * it yet: what came after it, whatever it read, or itself, where it repeats one at its place. One on the feet is repeated off them.
+ * it yet: what came after it at its place or lying, whatever it read, or itself, where it repeats one at its place. One on the
+ * feet is repeated off them; another arm or site repeats nothing.
  *
  * @param readings of one round, in the order in which they were taken
  *
@@ -22,11 +23,17 @@ type HastyReading = Pick<RoundReading, 'side' | 'site' | 'posture' | 'systolic'>
  */
 export function repeatAtOnce(readings: readonly HastyReading[]): RepeatAtOnce | null {
   const at = readings.findLastIndex(({ isNextAtOnce }) => isNextAtOnce === true);
-  const [before, last, after] = [readings[at - 1], readings[at], readings[at + 1]];
+  const [before, last] = [readings[at - 1], readings[at]];
   if (last === undefined) return null;
+  const after = readings.slice(at + 1).find((one) => isRepeatOf(last, one));
   if (after !== undefined) return { firstSystolic: last.systolic, againSystolic: after.systolic };
   const isOfPlace = before?.isNextAtOnce === true && isOnePlace(before, last) && last.posture !== 'stand';
   return isOfPlace ? { firstSystolic: before.systolic, againSystolic: last.systolic } : null;
+}
+
+function isRepeatOf(low: HastyReading, one: HastyReading): boolean {
+  if (low.side !== one.side || low.site !== one.site || one.posture === 'stand') return false;
+  return low.posture === one.posture || low.posture === 'stand' || one.posture !== 'sit';
 }
 
 function isOnePlace(one: HastyReading, other: HastyReading): boolean {

@@ -503,6 +503,8 @@ describe('lying and standing', () => {
     expect(found.pressure).toMatchObject({ systolic: 126, used: ['a', 'b'].slice(1) });
     expect(found.earlyWarning?.parts.systolic).toBe(3);
     expect(result({ readings }, nice, 'round-3').earlyWarning?.parts.systolic).toBe(0);
+    const better = [...readings.slice(0, 3), at('c', 'lie', '96/60', 90, null)];
+    expect(result({ readings: better }, nice).earlyWarning?.parts.systolic).toBe(2);
     const supine = result({ readings: [at('a', 'lie', '128/76', 68, null), ...readings.slice(2)] });
     expect(supine.pressure).toMatchObject({ systolic: null, posture: 'lie' });
     expect(supine.pressure?.leftOut).toEqual([

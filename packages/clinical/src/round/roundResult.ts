@@ -101,7 +101,11 @@ export function roundResult(
     ? laidDownBy(input.readings, input.facts.ageMonths, rules.actNow)
     : null;
   const pressure = pressureOf(input, limits, rules, laidDown?.id ?? null);
-  const used = pressureUsed(input, pressure, isSince(rule, 'round-4') ? rules.actNow : null);
+  const used = pressureUsed(
+    input,
+    pressure,
+    isSince(rule, 'round-4') ? { actNow: rules.actNow, laidDown: laidDown?.id ?? null } : null,
+  );
   const inputs = scoreInputs(input, used);
   const { score: shows } = rules;
   const score = scoreOf(input, inputs);
@@ -193,19 +197,23 @@ function pressureOf(
 }
 
 /**
- * The pressure that scores go by: the average, or with too few the last reading at the upper arm. Where that one is very low it
- * is taken before any average: the score is of how the person is now.
+ * The pressure that scores go by: the average, or with too few the last reading at the upper arm. Where that one is very low, or
+ * was taken after the person was laid down from their feet, it goes before any average: the score is of how the person is now.
  *
- * @param lowBy the limits of very low; null where the average always goes before
+ * @param since the limits of very low, and the reading by which the person was laid down; null where the average always goes before
  */
 function pressureUsed(
   { readings, facts: { ageMonths } }: RoundInput,
   pressure: RoundPressure | null,
-  lowBy: RoundRules['actNow'] | null,
+  since: { readonly actNow: RoundRules['actNow']; readonly laidDown: string | null } | null,
 ): { readonly systolic: number | null; readonly diastolic: number | null } {
   const newest = readings.findLast(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
   const last = { systolic: newest?.systolic ?? null, diastolic: newest?.diastolic ?? null };
-  if (lowBy !== null && isVeryLow({ ...NOTHING_KNOWN, ...last, ageMonths }, lowBy)) return last;
+  if (since !== null && newest !== undefined) {
+    const laidAt = readings.findIndex(({ id }) => id === since.laidDown);
+    const isAfter = laidAt !== -1 && readings.indexOf(newest) > laidAt;
+    if (isAfter || isVeryLow({ ...NOTHING_KNOWN, ...last, ageMonths }, since.actNow)) return last;
+  }
   if (pressure !== null && pressure.systolic !== null)
     return { systolic: pressure.systolic, diastolic: pressure.diastolic };
   return last;

@@ -37,7 +37,9 @@ export function standingFound(made: readonly RoundValueKept[], words: Words): st
     if (standing === null) return [];
     const falls = standing.falls.filter(({ isFall }) => isFall === true).map((one) => fellText(one, words));
     if (falls.length > 0) return [words.sentence('handover.fell', { text: words.say.allOf(falls) })];
-    return [words.sentence(standing.positive === false ? 'handover.noFall' : 'handover.fallNotExcluded')];
+    const { systolicFall: systolic, diastolicFall: diastolic } = standing.limits;
+    const how = standing.positive === false ? 'handover.noFall' : 'handover.fallNotExcluded';
+    return [words.sentence(how, { systolic, diastolic })];
   });
   return eachOnce(said);
 }

@@ -4,6 +4,9 @@ type Text = { text: string };
 /** An arm in a word, and how much higher it read. */
 type Arm = { side: string; mmHg: number };
 
+/** From which falls of systolic and diastolic on the test speaks of one, mmHg. */
+type FallLimits = { readonly systolic: number; readonly diastolic: number };
+
 /** A person's values for another place: as a file, or as plain text by a template. And values that came from another place. */
 export const handover = {
   title: 'Hand over',
@@ -74,8 +77,10 @@ export const handover = {
     ];
     return `by ${say.allOf(parts)}${f.minutes === null ? '' : ` at ${say.short(f.minutes)} min`}`;
   },
-  noFall: 'The pressure did not fall on standing.',
-  fallNotExcluded: 'No fall on standing in the readings taken; one is not excluded.',
+  noFall: (f: FallLimits, say: Say) =>
+    `On standing the pressure did not fall by ${say.short(f.systolic)}/${say.short(f.diastolic)} mmHg.`,
+  fallNotExcluded: (f: FallLimits, say: Say) =>
+    `No fall of ${say.short(f.systolic)}/${say.short(f.diastolic)} mmHg in the readings taken standing; one is not excluded.`,
   again: (f: { from: string; by: string; why: string }) =>
     `Pressure due again from ${f.from}, by ${f.by} (${f.why}).`,
   againFrom: (f: { from: string; why: string }) => `Pressure due again from ${f.from} (${f.why}).`,

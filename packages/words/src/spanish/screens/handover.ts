@@ -58,8 +58,10 @@ export const handover: Reworded<typeof english> = {
     ];
     return `${say.allOf(parts)}${f.minutes === null ? '' : ` a los ${say.short(f.minutes)} min`}`;
   },
-  noFall: 'La presión no bajó al ponerse de pie.',
-  fallNotExcluded: 'Ninguna bajada al ponerse de pie en las lecturas tomadas; no queda descartada.',
+  noFall: (f, say) =>
+    `Al ponerse de pie la presión no bajó ${say.short(f.systolic)}/${say.short(f.diastolic)} mmHg.`,
+  fallNotExcluded: (f, say) =>
+    `Ninguna bajada de ${say.short(f.systolic)}/${say.short(f.diastolic)} mmHg en las lecturas de pie; no queda descartada.`,
   again: (f) => `Toca medir de nuevo la presión desde las ${f.from}, antes de las ${f.by} (${f.why}).`,
   againFrom: (f) => `Toca medir de nuevo la presión desde las ${f.from} (${f.why}).`,
   ofOtherRound: (f) => `${f.text}, por la ronda de ${f.at}`,

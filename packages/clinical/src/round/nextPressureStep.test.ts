@@ -83,6 +83,8 @@ describe('after a very low reading one repeat at its place comes first', () => {
     const facts = { ...KNOWN, isFirstPressure: true };
     expect(next([at('sit', 84), at('sit', 82)], { facts })).toBeNull();
     expect(next(sat(2), { facts, unwell: true })).toBeNull();
+    const left = at('sit', 62, { side: 'left' });
+    expect(next([at('sit', 84), at('sit', 82), left, left], { facts })).toBeNull();
     expect(next([at('sit', 84), at('sit', 112), at('sit', 110)], { facts })).toMatchObject({
       step: 'other-arm',
     });
@@ -164,6 +166,16 @@ describe('whoever was low or unwell on their feet', () => {
     expect([postureLaidDown(KNOWN, DEFAULT_ROUND_RULES), postureLaidDown(LATE, DEFAULT_ROUND_RULES)]).toEqual(
       ['lie', 'lie-left'],
     );
+  });
+
+  test('is measured again where it is severe lying, and as often as the rule where nothing was read at rest before', () => {
+    const up = at('stand', 112, { isUnwellUpright: true });
+    expect(next([...sat(2), up, at('lie', 184, { diastolic: 112 })])).toMatchObject({
+      step: 'repeat',
+      posture: 'lie',
+    });
+    expect(next([...sat(2), up, at('lie', 118)])).toBeNull();
+    expect(next([up, at('lie', 118)])).toMatchObject({ step: 'repeat', posture: 'lie' });
   });
 
   test('is asked neither up again nor for the other arm as a matter of course', () => {

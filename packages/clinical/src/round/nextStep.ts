@@ -14,7 +14,7 @@ import { isAtOnceAfter } from './atOnce.js';
 import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
 import type { RoundRate } from './event.js';
 import { type FurtherReadingCode, furtherReading, type ReadingsCircumstances } from './furtherReading.js';
-import { isToLieDown } from './lieDown.js';
+import { isToLieDown, laidDownBy } from './lieDown.js';
 import { DAY_OF_ROUND, placeFactsOf } from './placeFacts.js';
 import type { PlanRules } from './planRules.js';
 import { isUpright, readingsOf, seriesOf } from './readingsOf.js';
@@ -146,14 +146,14 @@ function pressureStep(
   const now =
     isLaid && isUpright(last) ? lyingNow(last, facts, rules) : againHere(readings, facts, known, rules);
   if (now !== null) return now;
-  const arms = isLaid ? null : bothArmsAgain(readings, facts, rules);
+  const isNobodyWaiting = known.atOnce === true || known.unwell === true;
+  const arms = isLaid || isNobodyWaiting ? null : bothArmsAgain(readings, facts, rules);
   const postures = lyingAndStanding(state, facts, known, rules);
   // Whoever is measured in another posture already is not brought back for the arms in the middle of it.
   const isElsewhere = arms !== null && arms.posture !== last.posture;
   const steps = [
-    // After that nothing is at rest, and no average takes it: `readingsToAverage`.
-    isLaid ? null : again(readings, known, rules),
-    otherArm(state, isLaid || known.atOnce === true || known.unwell === true, facts, rules),
+    isLaid ? againLaidDown(readings, facts, known, rules) : again(readings, known, rules),
+    otherArm(state, isLaid || isNobodyWaiting, facts, rules),
     ...(isElsewhere ? [postures, arms] : [arms, postures]),
   ].filter((one) => one !== null);
   const isFlatBarred = lyingDown(facts, rules.cuff).posture !== 'lie';
@@ -246,6 +246,25 @@ function again(
   const { why, earliestAtSeconds, waitSeconds } = further;
   const { side, site, posture } = first;
   return step('repeat', { why, earliestAtSeconds, waitSeconds, side, site, posture });
+}
+
+/**
+ * Another reading of whoever was laid down from their feet, as they lie. An average of what was read at rest before takes none of
+ * these (`readingsToAverage`), so then only a severe one is asked for again.
+ */
+function againLaidDown(
+  readings: readonly RoundReading[],
+  { ageMonths }: RoundFacts,
+  known: ReadingsCircumstances,
+  rules: StepRules,
+): NextStep | null {
+  const by = laidDownBy(readings, ageMonths, rules.actNow);
+  const at = by === null ? readings.length : readings.indexOf(by);
+  const after = readings.slice(at + 1).filter((one) => !isUpright(one));
+  if (after.length === 0) return null;
+  const next = again(after, known, rules);
+  const wasAtRest = readings.slice(0, at).some((one) => !isUpright(one));
+  return !wasAtRest || next?.why.some(({ code }) => code === 'severe-again') === true ? next : null;
 }
 
 /** The first reading of a person at a place that takes both arms says so before the cuff is on: it can stay at hand then. */

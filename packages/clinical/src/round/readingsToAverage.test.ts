@@ -39,6 +39,8 @@ test('what is read after somebody was laid down from their feet is charted and n
     reading({ id: 'd', posture: 'lie', side: 'left' }),
   ];
   expect(ids(readingsToAverage(round, null))).toEqual(['a', 'c']);
+  // Where that is all there is, it is what the round comes to.
+  expect(ids(readingsToAverage(round.slice(1), null, 'b'))).toEqual(['c']);
   const laid = readingsToAverage(round, null, 'b');
   expect(ids(laid)).toEqual(['a']);
   expect(laid.leftOut).toEqual([

@@ -19,7 +19,7 @@ type Placed = Pick<RoundReading, 'id' | 'site' | 'side' | 'posture' | 'diastolic
  * belong to the standing test and sites other than the upper arm are only charted.
  *
  * @param laidDownBy the id of the first reading by which the person was laid down from their feet: what is taken after it is no
- * pressure at rest; null for none
+ * pressure at rest, and left out where something was read at rest before; null for none
  *
  * Source: docs/conventions.md section 6; bedside handbook 3.12 and 3.14. What is left out after that reading: common practice, no source.
  */
@@ -29,10 +29,10 @@ export function readingsToAverage<R extends Placed>(
   laidDownBy: string | null = null,
 ): ReadingsToAverage<R> {
   const laidAt = laidDownBy === null ? -1 : readings.findIndex(({ id }) => id === laidDownBy);
-  const after = new Set(laidAt === -1 ? [] : readings.slice(laidAt + 1));
-  const usable = readings.filter(
-    (one) => isAveragedSite(one.site) && one.posture !== 'stand' && !after.has(one),
-  );
+  const isAtRest = ({ site, posture }: R) => isAveragedSite(site) && posture !== 'stand';
+  const wasAtRest = readings.slice(0, Math.max(0, laidAt)).some(isAtRest);
+  const after = new Set(wasAtRest ? readings.slice(laidAt + 1) : []);
+  const usable = readings.filter((one) => isAtRest(one) && !after.has(one));
   const side = armOf(usable, higherArm);
   const posture = usable.find((one) => one.side === side)?.posture;
   const reasonOf = (one: R): LeftOutReason | null => {

@@ -20,7 +20,7 @@ describe('the repeat of a very low reading', () => {
     ['none came yet', [at(128), at(84)], null],
     ['it was low again', [at(84), at(78)], [84, 78]],
     ['it was not', [at(84), at(112)], [84, 112]],
-    ['low again and once more, and then not', [at(84), at(86), at(112)], [86, 112]],
+    ['low again and once more, and then not', [at(84), at(86), at(112)], [84, 112]],
     ['low on the other arm, which repeats nothing', [at(84), at(86, { side: 'left' })], null],
     ['not low on the other arm, which repeats nothing either', [at(84), at(122, { side: 'left' })], null],
     ['on the other arm, and then at its place', [at(84), at(122, { side: 'left' }), at(118)], [84, 118]],
@@ -29,10 +29,15 @@ describe('the repeat of a very low reading', () => {
     ['on the feet, and not yet lying', [at(84, UP), at(86, UP)], null],
     ['on the feet, then lying and well', [at(84, UP), at(112, LYING)], [84, 112]],
     ['on the feet, then low lying', [at(84, UP), at(86, LYING)], null],
-    ['on the feet, then low lying, twice', [at(84, UP), at(86, LYING), at(88, LYING)], [86, 88]],
+    ['on the feet, then low lying, twice', [at(84, UP), at(86, LYING), at(88, LYING)], [84, 88]],
   ])('%s', (_, readings, found) => {
     const [firstSystolic, againSystolic] = found ?? [];
     expect(repeatAtOnce(readings)).toEqual(found === null ? null : { firstSystolic, againSystolic });
+  });
+
+  test('is of the lowest where the person is unwell at each', () => {
+    const readings = [78, 118, 120].map((systolic) => ({ ...at(systolic), isNextAtOnce: true }));
+    expect(repeatAtOnce(readings)).toEqual({ firstSystolic: 78, againSystolic: 120 });
   });
 
   test('is said with the alert of a low pressure, and with no other', () => {

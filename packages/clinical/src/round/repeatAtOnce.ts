@@ -13,22 +13,30 @@ type HastyReading = Pick<RoundReading, 'side' | 'site' | 'posture' | 'systolic'>
 };
 
 /**
- * The repeat of the last reading that was very low, or of somebody unwell; null where there was none such, or nothing repeats
- * it yet: what came after it at its place or lying, whatever it read, or itself, where it repeats one at its place. One on the
- * feet is repeated off them; another arm or site repeats nothing.
+ * Whether what was very low, or of somebody unwell, was repeated: the lowest such reading with the last one that repeats it; null
+ * where there was none such, or nothing repeats the last of them yet. A repeat is what came after it at its place or lying, whatever
+ * it read, or itself, where it repeats one at its place. One on the feet is repeated off them; another arm or site repeats nothing.
  *
  * @param readings of one round, in the order in which they were taken
  *
  * Source: bedside handbook 3.15 (at once, by hand). That it is one repeat, at its place: common practice, no source.
  */
 export function repeatAtOnce(readings: readonly HastyReading[]): RepeatAtOnce | null {
-  const at = readings.findLastIndex(({ isNextAtOnce }) => isNextAtOnce === true);
-  const [before, last] = [readings[at - 1], readings[at]];
-  if (last === undefined) return null;
-  const after = readings.slice(at + 1).find((one) => isRepeatOf(last, one));
-  if (after !== undefined) return { firstSystolic: last.systolic, againSystolic: after.systolic };
-  const isOfPlace = before?.isNextAtOnce === true && isOnePlace(before, last) && last.posture !== 'stand';
-  return isOfPlace ? { firstSystolic: before.systolic, againSystolic: last.systolic } : null;
+  const hasty = readings.filter(({ isNextAtOnce }) => isNextAtOnce === true);
+  const last = hasty.at(-1);
+  if (last === undefined || pairOf(last, readings) === null) return null;
+  const lowest = hasty.reduce((low, one) => (one.systolic < low.systolic ? one : low));
+  return pairOf(lowest, readings);
+}
+
+/** A reading with the last that repeats it, or with the one before that it repeats itself; null where nothing does. */
+function pairOf(one: HastyReading, readings: readonly HastyReading[]): RepeatAtOnce | null {
+  const at = readings.indexOf(one);
+  const after = readings.slice(at + 1).findLast((later) => isRepeatOf(one, later));
+  if (after !== undefined) return { firstSystolic: one.systolic, againSystolic: after.systolic };
+  const before = readings[at - 1];
+  const isOfPlace = before?.isNextAtOnce === true && isOnePlace(before, one) && one.posture !== 'stand';
+  return isOfPlace ? { firstSystolic: before.systolic, againSystolic: one.systolic } : null;
 }
 
 function isRepeatOf(low: HastyReading, one: HastyReading): boolean {

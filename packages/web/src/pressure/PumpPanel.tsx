@@ -94,6 +94,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
             : words.sentence(by === 'read' ? 'pressure.pumpWhyRead' : 'pressure.pumpUnknownWhy')}
         </p>
         {mmHg !== null &&
+        place.site === 'upper-arm' &&
         isFeltOn({
           ...restsOn(pressure, place),
           isLowHere: isAtOnce,

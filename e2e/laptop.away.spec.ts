@@ -211,7 +211,7 @@ async function savedPdf(page: Page, name = 'Save as PDF') {
   const waiting = page.waitForEvent('download');
   await page.getByRole('link', { name }).click();
   const download = await waiting;
-  expect(download.suggestedFilename()).toMatch(/^evenfall-[A-Z0-9a-f-]+\.pdf$/);
+  expect(download.suggestedFilename()).toMatch(/^evenfall-INVENTED-(home|24h)-\d{4}-\d\d-\d\d\.pdf$/);
   const { pages, sizes } = readPdf(readFileSync(await download.path()));
   return pages.map((text, k) => ({ text, size: sizes[k]?.map(Math.round) }));
 }

@@ -14,7 +14,7 @@ import { chanceBlocks } from './chanceBlocks.js';
 import { homeGapsText } from './homeGapsText.js';
 import { sidedText } from './loadText.js';
 import { type Block, type ReportPage, ruleSetText } from './reportPage.js';
-import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
+import { headlineOf, type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 
 export type HomePageInput = HomeDrawn &
   SeriesPageInput & {
@@ -37,19 +37,6 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
   const blocks: Block[] = [
     { kind: 'tables', tables: [meansTable(input, varied, words), ...(isShort ? [days] : [])] },
     { kind: 'figures', figures: [(how) => homeFigure(input, words, how)] },
-    {
-      kind: 'lines',
-      heading: say('report.result'),
-      lines: [
-        ...(mean === null ? [] : [say('report.meanSays', { mean })]),
-        result.category === null
-          ? say('report.noCategory')
-          : say('report.category', { category: words.title('homeCategory', result.category) }),
-        ...(result.category === null ? [] : [say('report.nameOnly')]),
-        ...input.target,
-        ...input.office,
-      ],
-    },
     ...chanceBlocks(input.chances, words),
     {
       kind: 'lines',
@@ -75,6 +62,20 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
   const gaps = homeGapsText(input.asked, words);
   const parts: SeriesPageParts = {
     title: say('report.homePage'),
+    result: {
+      headline:
+        mean === null ? null : headlineOf('away.meanOf', mean, result.mean.pulse, result.used, input, words),
+      lines: [
+        result.category === null
+          ? say('report.noCategory')
+          : [
+              say('report.category', { category: words.title('homeCategory', result.category) }),
+              say('report.nameOnly'),
+            ].join(' '),
+        ...input.target,
+        ...input.office,
+      ],
+    },
     ruleSet: ruleSetText('home', input.ruleSet, words),
     quality: [quality, ...(gaps === null ? [] : [`${gaps}.`])],
     isValid: result.valid,

@@ -12,13 +12,13 @@ import {
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.js';
-import { clockText, dayText, exactText, meanText } from '../figure/times.js';
+import { clockText, dayText, exactText, meansText, meanText } from '../figure/times.js';
 import { chanceLists } from './chanceBlocks.js';
 import { furtherLists, risesSaid, riseText } from './furtherFigures.js';
 import { loadText, sidedText } from './loadText.js';
 import { type CategoriesSaid, fallText, periodCategoriesSaid, wholeText } from './recordingText.js';
 import { type ReportPage, ruleSetText } from './reportPage.js';
-import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
+import { headlineOf, type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 import { stiffnessText } from './stiffnessText.js';
 import { windowsText } from './windowsText.js';
 
@@ -47,8 +47,18 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     say('report.loadBeside'),
     ...loadWholeText(input, words),
   ];
+  const { rules } = input;
+  const { mean: whole } = result.judged.whole;
+  const mean = meansText(whole, rules.wholeSystolic, rules.wholeDiastolic, words);
   const parts: SeriesPageParts = {
     title: say('report.recordingPage'),
+    result: {
+      headline:
+        mean === null
+          ? null
+          : headlineOf('away.wholeMeanOf', mean, result.all.mean.pulse, counts.kept, input, words),
+      lines: resultLines(input, categories, words),
+    },
     ruleSet: [ruleSetText('ambulatory', input.ruleSet, words), windowsText(input, words)].join('; '),
     quality: [
       quality,
@@ -61,7 +71,6 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     blocks: [
       { kind: 'figures', figures: [(how) => recordingFigure(input, words, how)] },
       { kind: 'tables', tables: [periodTable(input, words)] },
-      { kind: 'lines', heading: say('report.result'), lines: resultLines(input, categories, words) },
       { kind: 'lines', heading: say('report.cautions'), lines: cautions },
     ],
     when: (one) => `${dayText(one.localDay, words)} ${clockText(one.minuteOfDay, words)}`,
@@ -88,6 +97,10 @@ function resultLines(
 ): string[] {
   const say = words.sentence;
   const lines: string[] = [];
+  const day = meansText(result.day.mean, rules.daySystolic, rules.dayDiastolic, words);
+  const night = meansText(result.night.mean, rules.nightSystolic, rules.nightDiastolic, words);
+  if (day !== null || night !== null)
+    lines.push(say('away.dayNight', { day: day ?? '-', night: night ?? '-' }));
   lines.push(
     result.high === null ? say('report.noCategory') : say(result.high ? 'report.highBy' : 'report.notHighBy'),
   );

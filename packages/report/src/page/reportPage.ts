@@ -5,6 +5,8 @@ import type { DataTable, Drawing, Figure } from '../figure/figure.js';
 export type ReportHeader = {
   readonly name: string | null;
   readonly born: string | null;
+  /** The number that the person goes by. */
+  readonly number?: string | null;
   /** What the person goes by in the record; not shown where the name can be. */
   readonly identifier?: string | null;
   readonly device: string | null;
@@ -39,6 +41,9 @@ export type RefusedRow = { readonly line: number | null; readonly why: string };
 /** A figure that can be drawn in the room there is; as it usually is where nothing is said. */
 export type FigureAt = (how?: Partial<Drawing>) => Figure;
 
+/** A number that is found at once, and what it is. */
+export type Headline = { readonly text: string; readonly of: string };
+
 /** A part of the first sheet, in order of reading. */
 export type Block =
   | {
@@ -46,6 +51,8 @@ export type Block =
       readonly heading: string;
       readonly lines: readonly string[];
       readonly isUrgent?: boolean;
+      /** What all of it comes to, set large over the lines, with what it is of beside it. */
+      readonly headline?: Headline | null;
     }
   | { readonly kind: 'tables'; readonly tables: readonly DataTable[] }
   | { readonly kind: 'figures'; readonly figures: readonly FigureAt[] };
@@ -86,7 +93,7 @@ export function framed(
     invented: header.isInvented ? words.sentence('report.invented') : null,
     header: [
       field('name'),
-      field('born'),
+      ...whoFields(header, words),
       {
         label: words.sentence('report.measuredOn'),
         value:
@@ -103,6 +110,16 @@ export function framed(
     aid: words.sentence('cautions.aid'),
     pageOf: (page, of) => words.sentence('report.page', { page, of }),
   };
+}
+
+/** When somebody was born and their number: what is known, or else a line to write the day of birth on. */
+function whoFields({ born, number = null }: ReportHeader, words: Words): ReportPage['header'] {
+  const fields = [
+    { label: words.sentence('report.born'), value: born },
+    { label: words.sentence('report.personNumber'), value: number },
+  ];
+  const known = fields.filter(({ value }) => value !== null);
+  return known.length === 0 ? fields.slice(0, 1) : known;
 }
 
 /** Numbers with runs joined: `1-4, 9`. */

@@ -7,6 +7,7 @@ import { readingList } from './readingList.js';
 import {
   type Block,
   framed,
+  type Headline,
   leftOutLines,
   type RefusedRow,
   type ReportHeader,
@@ -22,6 +23,12 @@ export type SeriesPageInput = {
   readonly ruleSet: RuleSet | null;
   /** Readings to act on whatever the mean, in sentences. */
   readonly actFirst: readonly string[];
+  /** Whom somebody told of it and what was said back; `isAll` where nothing of it is open. Absent where nobody told anybody. */
+  readonly closed?: { readonly lines: readonly string[]; readonly isAll: boolean };
+  /** What is said of the whole series before anything else. */
+  readonly before?: readonly string[];
+  /** Who brought the readings in and who signed for them, in sentences. */
+  readonly signed?: readonly string[];
   readonly refused: readonly RefusedRow[];
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
@@ -40,6 +47,8 @@ export type SeriesPageInput = {
 export type SeriesPageParts = {
   readonly title: string;
   readonly ruleSet: string;
+  /** What the readings come to, and what that is called. */
+  readonly result: { readonly headline: Headline | null; readonly lines: readonly string[] };
   /** How many there are and can be used, in sentences. */
   readonly quality: readonly string[];
   readonly isValid: boolean;
@@ -56,13 +65,14 @@ export type SeriesPageParts = {
   readonly after: readonly DataTable[];
 };
 
-/** The frame of the page: danger first, then the rule set and what the readings are worth, the list of all of them at the end. */
+/** The frame of the page: danger first, then the result, the rule set and what the readings are worth, the list of all of them at the end. */
 export function seriesPage(input: SeriesPageInput, parts: SeriesPageParts, words: Words): ReportPage {
   const say = words.sentence;
-  const { readings, actFirst, refused, beside, about, header } = input;
+  const { readings, refused, beside, about, header, signed = [] } = input;
   const leftOut = parts.leftOut.map((one) => ({ index: one.index, detail: words.detail(one) }));
   const blocks: Block[] = [
-    { kind: 'lines', heading: say('series.actFirst'), lines: actFirst, isUrgent: true },
+    ...firstBlocks(input, words),
+    { kind: 'lines', heading: say('report.result'), ...parts.result },
     { kind: 'lines', heading: say('report.ruleSet'), lines: [parts.ruleSet] },
     {
       kind: 'lines',
@@ -73,6 +83,7 @@ export function seriesPage(input: SeriesPageInput, parts: SeriesPageParts, words
         ...parts.why.map(words.detail),
       ],
     },
+    { kind: 'lines', heading: say('report.signed'), lines: signed },
     ...parts.blocks,
   ];
   const ordered = inTimeOrder(readings);
@@ -84,7 +95,7 @@ export function seriesPage(input: SeriesPageInput, parts: SeriesPageParts, words
   const left = new Map(leftOut.map(({ index, detail }) => [index, detail]));
   return framed(header, measured, words, {
     title: parts.title,
-    blocks: blocks.filter((one) => one.kind !== 'lines' || one.lines.length > 0),
+    blocks: blocks.filter((one) => one.kind !== 'lines' || one.lines.length > 0 || one.headline != null),
     lists: [
       ...parts.before,
       readingList(readings, left, beside, about, parts.usedAs, words),
@@ -92,4 +103,35 @@ export function seriesPage(input: SeriesPageInput, parts: SeriesPageParts, words
       ...refusedLists(refused, words),
     ],
   });
+}
+
+/** What is to be acted on, urgent while anything of it is open; then, or else in its place, whom somebody told. */
+function firstBlocks({ before = [], actFirst, closed }: SeriesPageInput, words: Words): Block[] {
+  const open = words.sentence('series.actFirst');
+  const told = closed?.lines ?? [];
+  if (closed?.isAll === true)
+    return [
+      { kind: 'lines', heading: open, lines: before, isUrgent: true },
+      { kind: 'lines', heading: words.sentence('away.actFirstClosed'), lines: [...told, ...actFirst] },
+    ];
+  return [
+    { kind: 'lines', heading: open, lines: [...before, ...actFirst], isUrgent: true },
+    { kind: 'lines', heading: words.sentence('chart.closedLine'), lines: told },
+  ];
+}
+
+/** A mean as it stands large: what it is of, and the pulse beside it (per minute; null for none). */
+export function headlineOf(
+  of: 'away.meanOf' | 'away.wholeMeanOf',
+  text: string,
+  pulse: number | null,
+  used: number,
+  { readings, refused }: Pick<SeriesPageInput, 'readings' | 'refused'>,
+  words: Words,
+): Headline {
+  const said = words.sentence(of, { used, readings: readings.length + refused.length });
+  return {
+    text,
+    of: pulse === null ? said : [said, words.sentence('away.pulseIs', { pulse })].join(', '),
+  };
 }

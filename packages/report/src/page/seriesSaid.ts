@@ -40,6 +40,10 @@ export type SeriesSaid = {
   /** What is to be acted on, each reading once with all that is said of it; then the answer about danger signs, where one was given. */
   readonly first: readonly ActFirstGroup<FirstRow, AlertSaid>[];
   readonly asked: string | null;
+  /** Whom somebody told of it; absent where nobody told anybody. */
+  readonly closed?: SeriesPageInput['closed'];
+  /** Who brought it in and who signed for it; absent for a file. */
+  readonly signed?: readonly string[];
   readonly refused: readonly RefusedRow[];
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
@@ -83,8 +87,10 @@ export function saidOnPage(said: SeriesSaid, words: Words): Omit<SeriesPageInput
       target === null
         ? []
         : [words.sentence('report.line', { label: words.sentence('series.target'), text: target })],
+    before: said.before,
+    ...(said.closed === undefined ? {} : { closed: said.closed }),
+    signed: said.signed ?? [],
     actFirst: [
-      ...said.before,
       ...said.first.map((group) => actFirstLine(group, about, words)),
       ...(said.asked === null ? [] : [said.asked]),
     ],

@@ -109,6 +109,12 @@ function inOrder(text: string, ...wanted: string[]): void {
 const SIZES = { a4: [(210 / 25.4) * 72, (297 / 25.4) * 72], letter: [612, 792] } as const;
 
 describe.each(['a4', 'letter'] as const)('on %s', (size) => {
+  test('a recording ends on no sheet that is nearly empty', async () => {
+    const { pages } = await read(recordingOf(A1), size);
+    // A line of a table is at least ten points: a quarter of a sheet is some 15 rows of five cells.
+    expect(pages.at(-1)!.split('\n').length).toBeGreaterThan(60);
+  });
+
   // Source of the numbers of H1 and A1: out-of-office handbook 19, here to two decimals.
   test('the week H1: one sheet with its numbers, then the list of all readings', async () => {
     const { pages, sizes } = await read(homeOf(H1), size);
@@ -266,6 +272,46 @@ test('a month of readings runs over sheets, each with the heading of its table, 
   expect(lists.length).toBeGreaterThan(2);
   expect(lists.join('\n').match(/ \d\d:\d\d\n/g)?.length).toBe(120);
   for (const text of lists.slice(1)) expect(text).toContain('Status');
+});
+
+test('the mean stands large over all else, with what it is of and the pulse', async () => {
+  const { pages } = await read(homeOf(H1));
+  // Out-of-office handbook 19: H1, by ISH 2020 without its first day.
+  inOrder(pages[0]!, 'Result', '137/84.96', 'mmHg, the mean of 24 of 28 readings, pulse 74', 'Rule set');
+  const day = (await read(recordingOf(A1))).pages[0]!;
+  inOrder(day, '129.8/80', 'mmHg, the mean of 40 of 40 readings over 24 hours', 'By day 137/86, by night 115/69', 'Rule set'); // biome-ignore format: one thought
+});
+
+test('the head has a number of the person, and no empty line for a birth date beside it', async () => {
+  const headOf = async (more: Partial<ReportHeader>) =>
+    (await read(homeOf(H1, words, 'ish-2020', { ...HEADER, ...more }))).pages[0]!;
+  expect(await headOf({})).toContain('Born:');
+  const numbered = await headOf({ number: 'INV-0006' });
+  inOrder(numbered, 'Number:', 'INV-0006');
+  expect(numbered).not.toContain('Born:');
+  inOrder(await headOf({ number: 'INV-0006', born: '5 May 1961' }), '5 May 1961', 'INV-0006');
+});
+
+// Urgent and with a long tail: what the first sheet has no room for stands over the list, not on a sheet of its own.
+test('no sheet is nearly empty, whatever is to be acted on', async () => {
+  for (const size of ['a4', 'letter'] as const)
+    for (const actFirst of [[], ['182/121: act now. '.repeat(30)], ['182/121: act now. '.repeat(60)]]) {
+      const page = homePage({ ...pageInput(), actFirst, settled: ['It is so. '.repeat(40)] }, words);
+      const { pages } = await read(page, size);
+      expect(pages.length).toBe(2);
+      expect(pages[1]!.match(/ \d\d:\d\d\n/g)?.length).toBe(28);
+    }
+});
+
+test('what was closed says whom somebody told, and is no longer urgent', async () => {
+  const told = { lines: ['Told to Dr Abara: she comes today.'], isAll: true };
+  const page = homePage({ ...pageInput(), actFirst: ['182/121: act now.'], closed: told }, words);
+  const [first] = (await read(page)).pages;
+  inOrder(first!, 'To act on first: closed', 'Told to Dr Abara', '182/121: act now.', 'Result');
+  expect(page.blocks.some((one) => one.kind === 'lines' && one.isUrgent)).toBe(false);
+  const half = homePage({ ...pageInput(), actFirst: ['182/121: act now.'], closed: { ...told, isAll: false } }, words); // biome-ignore format: one thought
+  const [open] = (await read(half)).pages;
+  inOrder(open!, 'Act first', '182/121: act now.', 'Closed.', 'Told to Dr Abara', 'Result');
 });
 
 test('nothing, or one reading, is a page all the same', async () => {

@@ -1,21 +1,21 @@
 import type { Figure } from '../figure/figure.js';
 import type { PaperId } from '../page/paper.js';
-import type { Block, FigureAt, ReportPage } from '../page/reportPage.js';
+import type { Block, FigureAt, Headline, ReportPage } from '../page/reportPage.js';
 import { canDraw } from './drawable.js';
-import { bytesOf, MARGIN, openSheets, type Sheets } from './sheets.js';
+import { bytesOf, MARGIN, openSheets, PADS, type Sheets } from './sheets.js';
 import { svgToPdf } from './svgToPdf.js';
-import { AFTER_TABLE, drawTable, tableHeight } from './table.js';
+import { AFTER_TABLE, drawTable, endOfLists, tableHeight } from './table.js';
 
 /** How a page becomes a file. `createdAt` is passed in: the same page at the same time is the same bytes. */
 export type PdfChoices = { readonly size: PaperId; readonly createdAt: Date };
 
-const TEXT = { title: 14, heading: 8.5, body: 8, header: 8, foot: 6.8 } as const;
+const TEXT = { title: 14, headline: 22, of: 10, heading: 8.5, body: 8, header: 8, foot: 6.8 } as const;
 const INK = '#1a1a1a';
 const MUTED = '#555555';
 const GAP = 5;
 
-/** The smallest share of its own height at which a figure is still read; under it the sheet runs over. */
-const LEAST_SHARE = 0.5;
+/** The smallest share of its own height at which a figure is still read; under it what stands last goes to the next sheet. */
+const LEAST_SHARE = 0.62;
 
 /** A page as a tagged PDF: one sheet, then the lists. Text is text, figures are vectors. */
 export async function pagePdf(asked: ReportPage, { size, createdAt }: PdfChoices): Promise<Uint8Array> {
@@ -28,7 +28,12 @@ export async function pagePdf(asked: ReportPage, { size, createdAt }: PdfChoices
   const room = sheets.end - sheets.y - fixed;
   const share = wanted === 0 ? 1 : Math.max(LEAST_SHARE, Math.min(1, room / wanted));
   for (const block of page.blocks) drawBlock(sheets, block, share);
-  if (page.lists.length > 0) sheets.turn();
+  // Lists begin on a sheet of their own, or under what the first had no room for.
+  if (page.lists.length > 0) {
+    if (sheets.doc.bufferedPageRange().count === 1) sheets.turn();
+    else sheets.y += 3 * AFTER_TABLE;
+  }
+  sheets.pad = padFor(sheets, page.lists);
   for (const list of page.lists) {
     drawTable(sheets, list, sheets.left, sheets.width, true);
     sheets.y += 3 * AFTER_TABLE;
@@ -36,6 +41,18 @@ export async function pagePdf(asked: ReportPage, { size, createdAt }: PdfChoices
   sheets.root.end();
   drawFeet(sheets, page);
   return bytesOf(sheets.doc);
+}
+
+/** A sheet less full than this is nearly empty. */
+const NEARLY_EMPTY = 0.25;
+
+/** The usual room in the rows of lists; less of it where that saves a last sheet that would be nearly empty. */
+function padFor(sheets: Sheets, lists: ReportPage['lists']): number {
+  const at = (pad: number) => endOfLists({ ...sheets, pad }, lists);
+  const [usual, ...tighter] = PADS;
+  const { turns, share } = at(usual);
+  if (turns === 0 || share >= NEARLY_EMPTY) return usual;
+  return tighter.find((pad) => at(pad).turns < turns) ?? usual;
 }
 
 /** Where the letters of a name cannot be drawn, what names its person otherwise stands beside it: no sheet is nobody's. */
@@ -127,6 +144,30 @@ function linesOf({ doc, width }: Sheets, { lines, isUrgent }: Lines): number[] {
   return lines.map((one) => doc.heightOfString(one, { width: width - INDENT }) + 1.5);
 }
 
+function headlineHeight({ headline }: Lines): number {
+  return headline == null ? 0 : TEXT.headline + GAP;
+}
+
+/** The number large, and beside it on its own foot what it is. */
+function drawHeadline({ doc, left, width, tagged }: Sheets, { text, of }: Headline, top: number): void {
+  const x = left + INDENT;
+  tagged('P', () => {
+    doc
+      .font('bold')
+      .fontSize(TEXT.headline)
+      .fillColor(INK)
+      .text(text, x, top - 3, { lineBreak: false });
+    const beside = x + doc.widthOfString(text) + 2 * GAP;
+    doc
+      .font('regular')
+      .fontSize(TEXT.of)
+      .text(of, beside, top + TEXT.headline - TEXT.of - 4, {
+        width: left + width - beside,
+        lineBreak: false,
+      });
+  });
+}
+
 type Lines = Extract<Block, { readonly kind: 'lines' }>;
 
 /** Headings stand in a column of their own, so that a sheet is found through at a glance. */
@@ -139,10 +180,12 @@ function heightOf(sheets: Sheets, block: Block, share: number): number {
       doc.font('bold').fontSize(TEXT.heading);
       const heading = doc.heightOfString(block.heading, { width: INDENT - 8 });
       return (
+        headlineHeight(block) +
         Math.max(
           heading,
           linesOf(sheets, block).reduce((sum, one) => sum + one, 0),
-        ) + (block.isUrgent ? 2 * GAP : GAP)
+        ) +
+        (block.isUrgent ? 2 * GAP : GAP)
       );
     }
     case 'tables':
@@ -170,10 +213,16 @@ function placeOf({ left, width }: Sheets, of: number, k: number): { x: number; w
   return { x: left + k * (wide + between), width: wide };
 }
 
+/** Room for a heading with a line of its own. */
+const PARTED_LEAST = 24;
+
 function drawBlock(sheets: Sheets, block: Block, share: number): void {
   const { doc, left, width } = sheets;
   const height = heightOf(sheets, block, share);
-  if (sheets.y + height > sheets.end + GAP && height < sheets.end - MARGIN.top) sheets.turn();
+  // Sentences that are not urgent go on over the end of a sheet: what fits of them stays on it.
+  const isParted = block.kind === 'lines' && block.isUrgent !== true;
+  const least = isParted ? Math.min(height, PARTED_LEAST) : height;
+  if (sheets.y + least > sheets.end + GAP && height < sheets.end - MARGIN.top) sheets.turn();
   const top = sheets.y;
   switch (block.kind) {
     case 'lines': {
@@ -193,16 +242,22 @@ function drawBlock(sheets: Sheets, block: Block, share: number): void {
           .fillColor(INK)
           .text(block.heading, left, top, { width: INDENT - 8 });
       });
-      let y = top;
+      if (block.headline != null) drawHeadline(sheets, block.headline, top);
+      let y = top + headlineHeight(block);
       const heights = linesOf(sheets, block);
       block.lines.forEach((one, k) => {
+        if (isParted && y + (heights[k] as number) > sheets.end + GAP) {
+          sheets.turn();
+          y = sheets.y;
+        }
         const at = y;
         sheets.tagged('P', () => {
           doc.font(block.isUrgent ? 'bold' : 'regular').fontSize(TEXT.body).fillColor(INK).text(one, left + INDENT, at, { width: width - INDENT }); // biome-ignore format: one thought
         });
         y += heights[k] as number;
       });
-      break;
+      sheets.y = y < top ? y + GAP : top + height;
+      return;
     }
     case 'tables':
       block.tables.forEach((table, k) => {

@@ -9,6 +9,9 @@ const find = createRequire(import.meta.url);
 /** Margins of a sheet, in points. */
 export const MARGIN = { side: 36, top: 30, bottom: 40 } as const;
 
+/** Room over and under the text of a row of a table, the usual first; the others where they save a sheet that is nearly empty. */
+export const PADS = [1.7, 1.2, 0.8] as const;
+
 export type Font = 'regular' | 'bold';
 
 /** A PDF under way: where the next thing goes, and the tags it is read by. */
@@ -19,6 +22,8 @@ export type Sheets = {
   /** The lowest y that may be written at. */
   readonly end: number;
   y: number;
+  /** Room over and under the text of a row of a table, in points. */
+  pad: number;
   /** Draws something under a tag, in order of reading. */
   readonly tagged: (type: string, draw: () => void, alt?: string) => void;
   /** Draws what is no content: a rule, a head of the page said before. */
@@ -57,6 +62,7 @@ export function openSheets(page: ReportPage, size: PaperId, createdAt: Date): Sh
     width: width - 2 * MARGIN.side,
     end: height - MARGIN.bottom,
     y: MARGIN.top,
+    pad: PADS[0],
     root,
     tagged: (type, draw, alt) => {
       root.add(doc.struct(type, alt === undefined ? {} : { alt }, draw));

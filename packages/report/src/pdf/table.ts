@@ -2,7 +2,6 @@ import type { DataTable } from '../figure/figure.js';
 import { MARGIN, type Sheets } from './sheets.js';
 
 const SIZE = 7.5;
-const PAD = 2.2;
 const SIDE = 5;
 const CAPTION = 8;
 
@@ -50,7 +49,7 @@ function isNumberColumn(table: DataTable, k: number): boolean {
 }
 
 function rowHeight(
-  { doc }: Sheets,
+  { doc, pad }: Sheets,
   row: readonly string[],
   widths: readonly number[],
   isHead: boolean,
@@ -59,7 +58,7 @@ function rowHeight(
   const heights = row.map((text, k) =>
     doc.heightOfString(text === '' ? ' ' : text, { width: (widths[k] as number) - 2 * SIDE }),
   );
-  return Math.max(...heights) + 2 * PAD - 0.6;
+  return Math.max(...heights) + 2 * pad - 0.6;
 }
 
 /** How high a table is, on one sheet. */
@@ -71,6 +70,40 @@ export function tableHeight(sheets: Sheets, table: DataTable, width: number): nu
   sheets.doc.font('bold').fontSize(CAPTION);
   return sheets.doc.heightOfString(table.caption, { width }) + 3 + rows.reduce((sum, one) => sum + one, 0);
 }
+
+/**
+ * Where lists end if they are drawn from the current place down: after how many further sheets, and how far down the last of them
+ * as a share of a whole one.
+ */
+export function endOfLists(sheets: Sheets, lists: readonly DataTable[]): { turns: number; share: number } {
+  const { doc, end } = sheets;
+  let [turns, y] = [0, sheets.y];
+  const turn = () => {
+    turns += 1;
+    y = MARGIN.top;
+  };
+  for (const table of lists) {
+    const widths = widthsOf(sheets, table, sheets.width);
+    doc.font('bold').fontSize(CAPTION);
+    const caption = doc.heightOfString(table.caption, { width: sheets.width });
+    if (y + caption + LEAST_UNDER > end) turn();
+    const head = rowHeight(sheets, table.columns, widths, true);
+    y += caption + 3 + head;
+    for (const row of table.rows) {
+      const height = rowHeight(sheets, row, widths, false);
+      if (y + height > end) {
+        turn();
+        y += head;
+      }
+      y += height;
+    }
+    y += 3 * AFTER_TABLE;
+  }
+  return { turns, share: (y - MARGIN.top) / (end - MARGIN.top) };
+}
+
+/** Room that a table asks for under its caption, in points. */
+const LEAST_UNDER = 40;
 
 /** Draws a table with its tags from the current place down; over sheets where it is long, its heading again on each. */
 export function drawTable(
@@ -84,7 +117,7 @@ export function drawTable(
   const widths = widthsOf(sheets, table, width);
   doc.font('bold').fontSize(CAPTION);
   const caption = doc.heightOfString(table.caption, { width });
-  if (mayTurn && sheets.y + caption + 40 > sheets.end) sheets.turn();
+  if (mayTurn && sheets.y + caption + LEAST_UNDER > sheets.end) sheets.turn();
   sheets.tagged('P', () => {
     doc.font('bold').fontSize(CAPTION).fillColor('#1a1a1a').text(table.caption, x, sheets.y, { width });
   });
@@ -111,7 +144,7 @@ export function drawTable(
             .font(isHead ? 'bold' : 'regular')
             .fontSize(SIZE)
             .fillColor('#1a1a1a')
-            .text(text === '' ? ' ' : text, left + SIDE, top + PAD, {
+            .text(text === '' ? ' ' : text, left + SIDE, top + sheets.pad, {
               width: wide - 2 * SIDE,
               align: isNumber[k] ? 'right' : 'left',
             });

@@ -115,10 +115,17 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     beside: besideOf(series, words),
     target: answered.target,
     about: timesSaid(content.readings),
-    settled: [
-      ...(lone === null ? [] : [lone]),
+    closed: {
+      lines: closedBy(series, about.agents, words),
+      isAll: series.open.length === 0 && series.closed.length > 0,
+    },
+    signed: [
+      ...broughtInBy(series, about.agents, words),
       ...countersignedBy(series, about.agents, words),
       ...sleepPutRightBy(series, about.agents, words),
+    ],
+    settled: [
+      ...(lone === null ? [] : [lone]),
       ...(content.note === null
         ? []
         : [words.sentence('report.line', { label: words.sentence('away.note'), text: `“${content.note}”` })]),
@@ -134,6 +141,34 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
         : { was: Object.values(officeText(office, beside.limits, words)), beside },
     usual: usual === null ? null : { ...usual, office: visitsMean(office) },
   };
+}
+
+/** Whom somebody told of what was to be acted on, when, and what was said back. */
+function closedBy({ closed }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
+  return closed.map((entry) => {
+    const { conditions, toldWhom, toldAt, saidBack } = entry.content;
+    return words.sentence('chart.closedSays', {
+      conditions: conditions.map((one) => words.title('condition', one)).join(', '),
+      whom: toldWhom,
+      at: signedAs(entry, toldAt.at, agents, words).at,
+      said: saidBack,
+      who: signedAs(entry, toldAt.at, agents, words).who,
+    });
+  });
+}
+
+/** Who brought a series in and when, and who added readings since. */
+function broughtInBy({ amended }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
+  const story = amended.story.filter((one) => one.kind === 'series');
+  const putRight = new Set(sleepPutRight(amended.story).map(({ entry }) => entry.id));
+  return story.flatMap((entry, k) => {
+    const said = signedAs(entry, entry.writtenAt, agents, words);
+    const before = story[k - 1];
+    if (before === undefined) return [words.sentence('away.broughtIn', said)];
+    if (putRight.has(entry.id)) return [];
+    const readings = entry.content.readings.length - before.content.readings.length;
+    return [words.sentence('away.addedTo', { ...said, readings })];
+  });
 }
 
 /** Who said what of a learner's series, and when. */
@@ -188,6 +223,7 @@ function headerOf(
   return {
     name: identity?.name ?? null,
     born: identity?.birthDate == null ? null : dateText(identity.birthDate, words),
+    number: identity?.number ?? null,
     identifier: identity?.number ?? person,
     device: all(devices),
     arm: all(arms.map((arm) => words.sentence(`facts.${arm}`))),

@@ -197,6 +197,31 @@ describe('a series as a PDF', () => {
     expect(await page(null)).not.toContain('Asked:');
   });
 
+  test('says whom somebody told of what was to be acted on, when and what was said back, and who brought it in', async () => {
+    const [first, ...others] = H1.map(kept);
+    const readings = [{ ...(first as SeriesReadingKept), systolic: 196, diastolic: 122 }, ...others];
+    const series = await signed({ home: 'ish-2020' }, H1, { readings });
+    const page = async () =>
+      (readPdf((await asked(series, '?locale=en-GB')).bytes).pages[0] ?? '').replace(/\s+/g, ' ');
+    expect(await page()).toMatch(/Act first.*196\/122/);
+    expect(await page()).toMatch(/Number: \S+/);
+    const { entries } = (await clinic.send('GET', `/api/books/care/persons/${person}`)).body;
+    const { round, content } = entries.find(({ id }: { id: string }) => id === series);
+    const closed = {
+      conditions: content.value.actNow.map(({ condition }: { condition: string }) => condition),
+      toldWhom: 'Dr Abara (invented)',
+      toldAt: { at: '2025-03-10T09:05:00Z', zone: 'UTC', asEntered: null },
+      saidBack: 'she comes at eleven',
+    };
+    const sent = await clinic.sign(clinic.frame('act-now-closed', person, closed, { round }));
+    expect([sent.status, sent.body.problems]).toEqual([201, undefined]);
+    const text = await page();
+    expect(text).toMatch(
+      /To act on first: closed .*Dr Abara \(invented\), 10 Mar 2025,? 09:05\. .*she comes at eleven.*196\/122.*Result/,
+    );
+    expect(text).toMatch(/Signed Brought in by .+, \d+ \w+ \d{4} \d\d:\d\d\./);
+  });
+
   test("says who countersigned a learner's series and when, and nothing of it before", async () => {
     const series = await signed({ home: 'ish-2020' }, H1, { status: 'preliminary' });
     const page = async () => readPdf((await asked(series, '?locale=en-GB')).bytes).pages[0];
@@ -284,14 +309,14 @@ describe('a series as a PDF', () => {
     expect((await clinic.send('GET', '/control/check')).body.findings).toEqual([]);
   });
 
-  test('is in the language and on the paper asked for, named by its id', async () => {
+  test('is in the language and on the paper asked for, named by its kind and first day and by nobody', async () => {
     const series = await signed({ home: 'esc-2024' }, H1, {});
     const came = await asked(series, '?paper=letter&locale=es-MX&dates=year-month-day&hours=12');
     const { pages, sizes, language } = readPdf(came.bytes);
     expect([sizes[0], language]).toEqual([[612, 792], 'es-MX']);
     expect(pages[0]).toContain('Presión arterial en casa');
     expect(pages[1]).toContain('2025-03-03 7:30 AM');
-    expect(came.headers.get('content-disposition')).toBe(`attachment; filename="evenfall-${series}.pdf"`);
+    expect(came.headers.get('content-disposition')).toBe('attachment; filename="evenfall-home-2025-03-03.pdf"');
   });
 
   test('names somebody and has its numbers, whatever letters and digits are asked of the fonts', async () => {

@@ -27,7 +27,7 @@ export type AskedSheet = {
 
 /**
  * The page of a series as a PDF; null where the person has no such series. Who the person is stands on it; its name holds the
- * series' id alone and the notices of the book.
+ * notices of the book, the kind and its first day, and nothing of the person.
  */
 export async function seriesPdf(
   c: Context,
@@ -68,9 +68,10 @@ export async function seriesPdf(
   // What writes PDF files is loaded only where one is asked for.
   const { pagePdf } = await import('@evenfall/report/pdf');
   const title = [...notices.filter((one) => one !== 'INVENTED'), page.title].join(': ');
+  const kind = charted.content.of === 'home' ? 'home' : '24h';
   const bytes = await pagePdf({ ...page, title }, { size: paper, createdAt: now });
   return c.body(new Uint8Array(bytes), 200, {
     'content-type': 'application/pdf',
-    'content-disposition': `attachment; filename="${['evenfall', ...notices, series].join('-')}.pdf"`,
+    'content-disposition': `attachment; filename="${['evenfall', ...notices, kind, charted.from].join('-')}.pdf"`,
   });
 }

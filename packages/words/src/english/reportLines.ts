@@ -102,6 +102,8 @@ export const reportLines = {
   invented: 'INVENTED: no person stands behind these numbers',
   name: 'Name',
   born: 'Born',
+  personNumber: 'Number',
+  signed: 'Signed',
   device: 'Device and cuff',
   arm: 'Arm',
   medicineTaken: 'Taken for the pressure then',

@@ -89,6 +89,8 @@ export const reportLines: Reworded<typeof lines> = {
   invented: 'INVENTADO: no hay ninguna persona detrás de estos números',
   name: 'Nombre',
   born: 'Nacimiento',
+  personNumber: 'Número',
+  signed: 'Firmado',
   device: 'Aparato y manguito',
   arm: 'Brazo',
   medicineTaken: 'Tomaba para la presión entonces',

@@ -102,6 +102,8 @@ export const personRow = z.object({
     diary: z.object({ entry: id, dueOn: z.iso.date() }).nullable(),
     /** Every diary that is out, the one due back first first. */
     diaries: z.array(z.object({ entry: id, dueOn: z.iso.date(), from: z.iso.date() })).readonly(),
+    /** The last day (local) of the newest readings from away; null where there are none. */
+    awayUntil: z.iso.date().nullable(),
   }),
 });
 export type PersonRow = z.infer<typeof personRow>;

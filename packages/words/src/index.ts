@@ -4,7 +4,7 @@ export type { CardText } from './card/cardText.js';
 export { CARD_LANGUAGES, type CardLanguage, loadCard } from './card/cardTexts.js';
 export type { Catalogue, FiguresAt, PlainKey, Rule, SentenceKey, TitleOf } from './catalogue.js';
 export { clock } from './clock.js';
-export { DIARY_TEXTS, diaryDate, diaryDay } from './diary/diary.js';
+export { DIARY_TEXTS, diaryBirth, diaryDate, diaryDay, diaryYear } from './diary/diary.js';
 export type { DiaryLimits, DiaryText } from './diary/diaryText.js';
 export { gaugeStandingText } from './gaugeStandingText.js';
 export type { Language } from './languages.js';

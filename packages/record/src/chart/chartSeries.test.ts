@@ -96,6 +96,14 @@ describe('an alert of a series', () => {
     expect(projectLatest([series(1, severe)], rulesOf).actNow).toBe(1);
   });
 
+  test('says until when there are readings from away, and nothing of one that was entered in error', () => {
+    const [one] = chartSeries([series(1, severe)], rulesOf, ISH);
+    expect(one?.until).toMatch(/^\d{4}-\d\d-\d\d$/);
+    expect(projectLatest([series(1, severe)], rulesOf).awayUntil).toBe(one?.until);
+    expect(projectLatest([series(1, severe), inError(4, 1, 5)], rulesOf).awayUntil).toBeNull();
+    expect(projectLatest([], rulesOf).awayUntil).toBeNull();
+  });
+
   test('ends with the series that was entered in error, and comes again with other figures', () => {
     expect(open(series(1, severe), inError(4, 1, 5))).toEqual([]);
     const more = [...H1, keptReading('2026-07-05T08:00:00+01:00', '224/128 90')];

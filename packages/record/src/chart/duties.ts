@@ -25,6 +25,8 @@ export type Duties = {
   readonly toCountersign: readonly string[];
   /** Diaries that are out, whether or not they are due back yet; the first due first. */
   readonly diaries: readonly DueDiary[];
+  /** The last day of the newest readings from away (`YYYY-MM-DD`, local); null where there are none. */
+  readonly awayUntil: string | null;
 };
 
 /**
@@ -52,6 +54,7 @@ export function dutiesOf(
       ...series.filter(({ isPreliminary }) => isPreliminary).map(({ round }) => round),
     ],
     diaries: diariesOut(entries),
+    awayUntil: series.find(({ isInError, until }) => !isInError && until !== '')?.until ?? null,
   };
 }
 

@@ -37,6 +37,7 @@ const NOTHING_TO_DO = {
   toCountersign: 0,
   diary: null,
   diaries: [],
+  awayUntil: null,
 };
 const SIGNED = { contested: false, preliminary: false, others: [] };
 

@@ -19,6 +19,8 @@ export type Latest = NewestValues & {
   readonly diary: Pick<DueDiary, 'entry' | 'dueOn'> | null;
   /** Every diary that is out, the one due back first first, with the day from which it was to be kept. */
   readonly diaries: readonly Pick<DueDiary, 'entry' | 'dueOn' | 'from'>[];
+  /** The last day (`YYYY-MM-DD`, local) of the newest readings from away; null where there are none. */
+  readonly awayUntil: string | null;
 };
 
 /**
@@ -28,7 +30,7 @@ export type Latest = NewestValues & {
  */
 export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf = GENERAL_RULES): Latest {
   const { rounds } = projectChart(entries);
-  const { actNow, rechecks, toCountersign, diaries } = dutiesOf(rounds, entries, rulesOf);
+  const { actNow, rechecks, toCountersign, diaries, awayUntil } = dutiesOf(rounds, entries, rulesOf);
   const [diary] = diaries;
   const [first] = rechecks.toSorted((a, b) => Date.parse(a.fromAt) - Date.parse(b.fromAt));
   return {
@@ -37,6 +39,7 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
     recheck: first === undefined ? null : { code: first.code, fromAt: first.fromAt, byAt: first.byAt },
     toCountersign: toCountersign.length,
     diary: diary === undefined ? null : { entry: diary.entry, dueOn: diary.dueOn },
+    awayUntil,
     diaries: diaries.map(({ entry, dueOn, from }) => ({ entry, dueOn, from })),
   };
 }

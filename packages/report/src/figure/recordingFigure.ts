@@ -54,7 +54,12 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
   const drawing = { ...USUAL, ...how };
   const { width, height, paint } = drawing;
   const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
-  const key = wrapped(words.sentence('report.recordingKey'), width - MARGIN.left, TEXT.small);
+  const hasFailed = given.readings.some((one) => one.systolic === null && one.diastolic === null);
+  const keyText = [
+    words.sentence('report.recordingKey'),
+    ...(hasFailed ? [words.sentence('report.recordingCross')] : []),
+  ].join(' ');
+  const key = wrapped(keyText, width - MARGIN.left, TEXT.small);
   const stripBottom = height - MARGIN.bottom - (key.length - 1) * SMALL_LINE;
   const stripTop = stripBottom - (height < LOW.height ? LOW.strip : STRIP);
   const bottom = stripTop - BETWEEN;
@@ -193,6 +198,8 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
         label(words.sentence('report.clockChange'), x(hour) + 3, top + 20, paint, { size: TEXT.small }),
       );
     }
+    // Where an hour is narrower than its number, the table has it.
+    if (x(1) - x(0) < LEAST_HOUR) return parts;
     for (const { hour, n } of hourlyMeans(kept, 'systolic')) {
       const at = hourPlace(hour);
       if (at !== null) parts.push(label(words.say.short(n), x(at + 0.5), stripBottom + 12, paint, { anchor: 'middle', size: TEXT.small, isMuted: true })); // biome-ignore format: one thought
@@ -414,7 +421,9 @@ function wallClock(inOrder: readonly SeriesReading[]): WallClock {
 }
 
 /** A stretch at least so wide has room for its word. */
-const LEAST_NIGHT = 60;
+const LEAST_NIGHT = 34;
+/** An hour that has room for how many readings it has. */
+const LEAST_HOUR = 9;
 const LEAST_NAP = 24;
 
 /** Two at night in minutes from noon, so that hours on both sides of midnight are near it. */

@@ -72,6 +72,7 @@ describe('the list of people', () => {
     toCountersign: 0,
     diary: null,
     diaries: [],
+    awayUntil: null,
   };
 
   test('is by name, whatever the case, and those without one come last', async () => {

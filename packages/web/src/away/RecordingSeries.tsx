@@ -37,7 +37,7 @@ import { Target } from './Target.js';
 
 /** Room for pressure and a strip of pulse, in pixels; on a phone the figure scrolls in its frame. */
 const FIGURE_HEIGHT = 420;
-const FIGURE_LEAST = 480;
+const FIGURE_LEAST = 250;
 /** Over the width of a sheet: its lettering is 7 pt there. */
 const ON_PAPER = { width: 620, heights: [300, 250, 195] };
 

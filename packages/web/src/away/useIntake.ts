@@ -7,6 +7,7 @@ import { useForm } from '../app/forms.js';
 import { localDate } from '../ports/stampAt.js';
 import type { Kept } from '../store/kept.js';
 import { isUnderWay } from './askedOfRow.js';
+import { intakeForm } from './begun.js';
 import { columnsIn, columnsText, intakeOf } from './intake.js';
 import { GRID_CELLS } from './typedCell.js';
 import { type CellPlace, cellField, dayLater, halfTypedIn, typedIn } from './weekGrid.js';
@@ -24,7 +25,7 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
   const named = new URLSearchParams(window.location.search).get('diary');
   const diary = diaries.find(({ entry }) => entry === named) ?? diaries.find(({ from }) => from <= today);
   const days = diary?.days ?? rules.daysAsked;
-  const name = `away ${person}`;
+  const name = intakeForm(person);
   const form = useForm(name, {
     of: 'home',
     way: 'typed',

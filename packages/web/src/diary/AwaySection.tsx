@@ -10,6 +10,7 @@ import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { dayText } from '../app/times.js';
+import { begunIn, intakeForm } from '../away/begun.js';
 import { waitingSeries } from '../away/waitingSeries.js';
 import { OPEN_ACTS_NOW } from '../chart/OpenActsNow.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
@@ -35,6 +36,7 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
   const waiting = useKept(({ kept }) => kept.waiting);
   const waits = waitingSeries(waiting, person, entries);
   const series = chartSeries(entries, rulesOf, inForce);
+  const begun = useKept(({ kept }) => begunIn(kept.forms[intakeForm(person)]));
   const out = useMemo(() => diariesOut(entries), [entries]);
   return (
     <section className="away" aria-labelledby="away">
@@ -47,6 +49,13 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
         {waits.map((one) => (
           <WaitingLine key={one.id} entry={one} />
         ))}
+        {begun === null ? null : (
+          <li className="away-line round-waiting">
+            <Link href={`/people/${person}/away/new`}>
+              {words.sentence('diary.begun', { readings: begun })}
+            </Link>
+          </li>
+        )}
       </ul>
       {out.length === 0 ? null : (
         <div className="not-printed away-out">

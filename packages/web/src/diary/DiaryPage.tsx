@@ -1,6 +1,20 @@
 import { PREPARATION_TIMES } from '@evenfall/clinical';
-import { type ChartedDiary, chartDiaries, type InForce, NOTHING_CHOSEN } from '@evenfall/record';
-import { DIARY_TEXTS, type DiaryLimits, type DiaryText, diaryDate, diaryDay } from '@evenfall/words';
+import {
+  type ChartedDiary,
+  chartDiaries,
+  type Identity,
+  type InForce,
+  NOTHING_CHOSEN,
+} from '@evenfall/record';
+import {
+  DIARY_TEXTS,
+  type DiaryLimits,
+  type DiaryText,
+  diaryBirth,
+  diaryDate,
+  diaryDay,
+  diaryYear,
+} from '@evenfall/words';
 import { Fragment } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
@@ -29,7 +43,7 @@ export function DiaryPage({ person, diary }: { readonly person: string; readonly
                   {words.sentence('diary.printNow')}
                 </button>
               </div>
-              <Diary diary={found} name={record.identity?.name ?? null} inForce={inForce} />
+              <Diary diary={found} identity={record.identity} inForce={inForce} />
             </>
           );
         }}
@@ -40,11 +54,12 @@ export function DiaryPage({ person, diary }: { readonly person: string; readonly
 
 type DiaryProps = {
   readonly diary: ChartedDiary;
-  readonly name: string | null;
+  /** Whose it is; null once that was erased. */
+  readonly identity: Identity | null;
   readonly inForce: InForce;
 };
 
-function Diary({ diary, name, inForce }: DiaryProps) {
+function Diary({ diary, identity, inForce }: DiaryProps) {
   const { words } = useApp();
   const text: DiaryText = DIARY_TEXTS[diary.language];
   const { rest, clear } = PREPARATION_TIMES;
@@ -54,7 +69,7 @@ function Diary({ diary, name, inForce }: DiaryProps) {
       <section className="diary-how" aria-labelledby="diary-title">
         <h2 id="diary-title">{text.title}</h2>
         <p className="diary-lead">
-          {name === null ? null : <bdi>{text.whose(name)}. </bdi>}
+          {identity === null ? null : <bdi>{text.whose(identity.name)}. </bdi>}
           {text.plan(diary.days, diary.readingsInSitting)} {text.bringBack(diaryDate(diary.dueOn, text))}
         </p>
         <h3>{text.howTitle}</h3>
@@ -89,7 +104,7 @@ function Diary({ diary, name, inForce }: DiaryProps) {
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: on a small screen the table scrolls, by keyboard too */}
       <section className="diary-readings" aria-label={text.table} tabIndex={0}>
-        <ReadingsTable diary={diary} whose={name === null ? null : text.whose(name)} text={text} />
+        <ReadingsTable diary={diary} identity={identity} text={text} />
       </section>
     </article>
   );
@@ -100,17 +115,17 @@ const NUMBERS = ['upper', 'lower', 'pulse'] as const;
 type TableProps = {
   readonly diary: ChartedDiary;
   /** Whose it is: the sides of two sheets may part. */
-  readonly whose: string | null;
+  readonly identity: Identity | null;
   readonly text: DiaryText;
 };
 
-function ReadingsTable({ diary, whose, text }: TableProps) {
+function ReadingsTable({ diary, identity, text }: TableProps) {
   const readings = Array.from({ length: diary.readingsInSitting }, (_, at) => at + 1);
   return (
     <table className={diary.days > 7 ? 'diary-table diary-table-long' : 'diary-table'}>
       <caption>
         {text.table}
-        {whose === null ? null : <bdi className="diary-whose">{whose}</bdi>}
+        {identity === null ? null : <Whose identity={identity} text={text} />}
       </caption>
       <thead>
         <tr>
@@ -145,7 +160,8 @@ function ReadingsTable({ diary, whose, text }: TableProps) {
             <tr key={part}>
               {part === 'morning' ? (
                 <th rowSpan={2} scope="rowgroup">
-                  {diaryDay(day, text)}
+                  <span className="diary-day">{diaryDay(day, text)}</span>{' '}
+                  <span className="diary-year">{diaryYear(day, text)}</span>
                 </th>
               ) : null}
               <th scope="row">{text[part]}</th>
@@ -163,6 +179,34 @@ function ReadingsTable({ diary, whose, text }: TableProps) {
         </tbody>
       ))}
     </table>
+  );
+}
+
+/** Whose diary it is, so that two of one name are told apart, and which device it was measured with: a line where that is not known. */
+function Whose({
+  identity: { name, birthDate, number },
+  text,
+}: {
+  readonly identity: Identity;
+  readonly text: DiaryText;
+}) {
+  return (
+    <span className="diary-whose">
+      <bdi>{text.whose(name)}</bdi>
+      {birthDate === null && number !== null ? null : (
+        <Line label={text.born} value={birthDate === null ? null : diaryBirth(birthDate, text)} />
+      )}
+      {number === null ? null : <Line label={text.number} value={number} />}
+      <Line label={text.device} value={null} />
+    </span>
+  );
+}
+
+function Line({ label, value }: { readonly label: string; readonly value: string | null }) {
+  return (
+    <span className={value === null ? 'diary-blank' : undefined}>
+      {label} {value === null ? null : <bdi>{value}</bdi>}
+    </span>
   );
 }
 

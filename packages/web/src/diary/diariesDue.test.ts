@@ -14,6 +14,7 @@ function row(id: string, dueOn: string | null): PersonRow {
     toCountersign: 0,
     diary,
     diaries,
+    awayUntil: null,
   };
   return { id, identity: null, classIdentity: null, latest };
 }

@@ -1,9 +1,11 @@
 import type { PersonRow } from '@evenfall/api';
 import { DEFAULT_DEFLATION_RULES, NOTHING_BESIDE, numbersText, shorthandOf } from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
-import { shortStampText } from '../app/times.js';
+import { dayOfYearText, shortStampText } from '../app/times.js';
+import { begunIn, intakeForm } from '../away/begun.js';
 import { DiariesDue } from '../diary/DiariesDue.js';
 import { Asking } from '../parts/Asking.js';
 import { Field } from '../parts/Field.js';
@@ -175,10 +177,18 @@ function QuickLink({ row: { id, identity } }: { readonly row: PersonRow }) {
   );
 }
 
+/** That no round is in the chart; and until when there are readings from away, where there are. */
+function nothingText({ awayUntil }: PersonRow['latest'], words: Words): string {
+  return awayUntil === null
+    ? words.sentence('people.nothingYet')
+    : words.sentence('people.onlyAway', { text: dayOfYearText(awayUntil, words) });
+}
+
 /** One person: who, what is to be done about them, and their newest values. In a class they go by their pseudonym. */
 export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readonly base?: string }) {
   const { words } = useApp();
   const hasDraft = useKept(({ kept }) => kept.drafts[row.id] !== undefined);
+  const begun = useKept(({ kept }) => begunIn(kept.forms[intakeForm(row.id)]));
   const isWaiting = useKept(({ kept }) =>
     kept.waiting.some(({ draft, person }) => draft !== null && person === row.id),
   );
@@ -198,6 +208,7 @@ export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readon
             ))}
           </span>
         )}
+        {begun === null ? null : <PersonMark text={words.sentence('people.diaryBegun')} />}
         {hasDraft ? <PersonMark text={words.sentence('people.draft')} /> : null}
         {isWaiting ? <PersonMark text={words.sentence('people.waiting')} /> : null}
         <LatestMark label={words.sentence('app.pulse')} latest={latest.pulse} />
@@ -205,7 +216,7 @@ export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readon
         <LatestMark label={words.sentence('app.pressure')} latest={latest.pressure} />
       </span>
       {latest.pulse === null && latest.breaths === null && latest.pressure === null ? (
-        <span className="soft small person-values">{words.sentence('people.nothingYet')}</span>
+        <span className="soft small person-values">{nothingText(latest, words)}</span>
       ) : (
         <span className="person-values">
           <LatestText sign="pulse" latest={latest.pulse} />

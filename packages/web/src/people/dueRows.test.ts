@@ -18,6 +18,7 @@ function person(id: string, from: string | null, by: string | null = null, actNo
     toCountersign: 0,
     diary: null,
     diaries: [],
+    awayUntil: null,
     recheck,
   };
   return { id, identity: null, classIdentity: null, latest };

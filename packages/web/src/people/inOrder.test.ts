@@ -15,6 +15,7 @@ function person(id: string, actNow: number, recheck: PersonRow['latest']['rechec
     toCountersign: 0,
     diary: null,
     diaries: [],
+    awayUntil: null,
   };
   return { id, identity: null, classIdentity: null, latest };
 }

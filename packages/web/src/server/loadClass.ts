@@ -11,6 +11,7 @@ const NOTHING_LATEST: PersonRow['latest'] = {
   recheck: null,
   diary: null,
   diaries: [],
+  awayUntil: null,
   toCountersign: 0,
 };
 

@@ -9,6 +9,9 @@ export const arabic: DiaryText = {
   notReviewed: 'ترجمة لم تُراجَع سريريًا.',
   title: 'ضغط دمي في البيت',
   whose: (name) => `سجلّ ${name}`,
+  born: 'تاريخ الميلاد:',
+  number: 'الرقم:',
+  device: 'الجهاز والكُفّة:',
   plan: (days, readings) =>
     `قِس الضغط كل صباح وكل مساء (عدد الأيام: ${days}؛ عدد القياسات في كل مرة: ${readings}).`,
   bringBack: (day) => `يُرجى إعادة هذا السجلّ يوم ${day} أو في أقرب وقت بعده.`,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { DIARY_TEXTS, diaryDate, diaryDay } from './diary.js';
+import { DIARY_TEXTS, diaryBirth, diaryDate, diaryDay, diaryYear } from './diary.js';
 
 const LIMITS = {
   systolic: 180,
@@ -78,4 +78,14 @@ test('days are written as the language writes them, in the digits of the device'
   expect(es.bringBack(diaryDate('2026-07-08', es))).toContain('el miércoles 8 de julio o');
   expect(diaryDate('2026-07-08', ar)).toMatch(/^الأربعاء.*8/);
   expect(diaryDay('2026-07-08', en)).toMatch(/^Wed,? 8 Jul$/);
+});
+
+test.each([
+  ['en', '18 November 1961', '2026'],
+  ['es', '18 de noviembre de 1961', '2026'],
+  ['ar', '18 نوفمبر 1961', '2026'],
+] as const)('a birth date and the year of a day are said in %s', (language, born, year) => {
+  const text = DIARY_TEXTS[language];
+  expect(diaryBirth('1961-11-18', text)).toBe(born);
+  expect(diaryYear('2026-11-18', text)).toBe(year);
 });

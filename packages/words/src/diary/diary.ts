@@ -20,6 +20,16 @@ export function diaryDay(date: string, { locale }: Pick<DiaryText, 'locale'>): s
   );
 }
 
+/** The year of a local date, as it stands under its row. */
+export function diaryYear(date: string, { locale }: Pick<DiaryText, 'locale'>): string {
+  return inUtc(locale, { year: 'numeric' }).format(new Date(`${date}T12:00Z`));
+}
+
+/** A date of birth, in full. */
+export function diaryBirth(date: string, { locale }: Pick<DiaryText, 'locale'>): string {
+  return inUtc(locale, { day: 'numeric', month: 'long', year: 'numeric' }).format(new Date(`${date}T12:00Z`));
+}
+
 function inUtc(locale: string, style: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
   return new Intl.DateTimeFormat(locale, { ...style, timeZone: 'UTC' });
 }

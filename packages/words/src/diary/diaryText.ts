@@ -21,6 +21,10 @@ export type DiaryText = {
   readonly notReviewed: string;
   readonly title: string;
   readonly whose: (name: string) => string;
+  /** Before the date of birth, the person's number, and the device with its cuff. */
+  readonly born: string;
+  readonly number: string;
+  readonly device: string;
   readonly plan: (days: number, readings: number) => string;
   readonly bringBack: (day: string) => string;
   readonly howTitle: string;

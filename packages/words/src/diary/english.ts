@@ -9,6 +9,9 @@ export const english: DiaryText = {
   notReviewed: 'Translation not clinically reviewed.',
   title: 'My blood pressure at home',
   whose: (name) => `Diary of ${name}`,
+  born: 'Date of birth:',
+  number: 'Number:',
+  device: 'Device and cuff:',
   plan: (days, readings) =>
     `Measure every morning and every evening for ${days === 1 ? '1 day' : `${days} days`}, ${readings === 1 ? 'once' : readings === 2 ? 'twice' : `${readings} times`} each time.`,
   bringBack: (day) => `Please bring this diary back on ${day}, or as soon as you can after that.`,

@@ -9,6 +9,9 @@ export const spanish: DiaryText = {
   notReviewed: 'Traducción sin revisión clínica.',
   title: 'Mi presión arterial en casa',
   whose: (name) => `Diario de ${name}`,
+  born: 'Fecha de nacimiento:',
+  number: 'Número:',
+  device: 'Aparato y manguito:',
   plan: (days, readings) =>
     `Mida cada mañana y cada noche durante ${days === 1 ? '1 día' : `${days} días`}, ${readings === 1 ? 'una vez' : readings === 2 ? 'dos veces' : `${readings} veces`} en cada ocasión.`,
   // Within a sentence the day and its date stand without the comma between them.

@@ -44,6 +44,7 @@ export const reportLines = {
   recordingFigure: 'Pressure and pulse over 24 hours',
   recordingKey:
     'Point down: systolic. Point up: diastolic. Thick lines: means of the hour. Dashes: limits. Open and grey: edited.',
+  recordingCross: 'Crosses: measurements that failed.',
   recordingSays: (f: { kept: number; all: number; day: number; night: number; edited: number }, say: Say) =>
     `${say.short(f.kept)} of ${say.counted(f.all, READINGS)} kept: ${say.short(f.day)} by day, ${say.short(f.night)} by night; ${say.short(f.edited)} edited.`,
   recordingMeans: (f: { whole: string | null; day: string | null; night: string | null }, _say: Say) =>

@@ -47,6 +47,7 @@ export const reportLines: Reworded<typeof lines> = {
   recordingFigure: 'Presión y pulso durante 24 horas',
   recordingKey:
     'Punta abajo: sistólica. Punta arriba: diastólica. Gruesas: medias de la hora. Rayas: límites. Huecas y grises: excluidas.',
+  recordingCross: 'Cruces: mediciones fallidas.',
   recordingSays: (f, say) =>
     `${say.short(f.kept)} de ${say.counted(f.all, READINGS)} conservadas: ${say.short(f.day)} de día, ${say.short(f.night)} de noche; ${say.short(f.edited)} excluidas.`,
   recordingMeans: (f) =>

@@ -9,6 +9,10 @@ type Text = { text: string };
 export const diary = {
   section: 'Away from the clinic',
   none: 'No readings from home or over 24 hours yet.',
+  begun: (f: { readings: number }, say: Say) =>
+    f.readings === 0
+      ? 'Begun on this device, not signed'
+      : `Begun on this device, not signed: ${say.counted(f.readings, READINGS)}`,
   enter: 'Enter or bring in readings',
   home: 'At home',
   ambulatory: 'Over 24 hours',

@@ -51,6 +51,8 @@ export const people = {
   erased: 'Identity erased',
   meanOf: (f: { readings: number }, say: Say) => `mean of ${say.short(f.readings)}`,
   nothingYet: 'no round in the chart yet',
+  onlyAway: (f: Text) => `readings from away until ${f.text}; no round yet`,
+  diaryBegun: 'diary begun, not signed',
   mayBeOld: 'This list may be old: it stands as it was last fetched.',
   keptOnly:
     'Only those are listed of whom a round or readings are under way or wait on this device. What is shown of them may be old.',

@@ -8,6 +8,10 @@ const READINGS = { one: 'lectura usada', other: 'lecturas usadas' };
 export const diary: Reworded<typeof english> = {
   section: 'Fuera del centro',
   none: 'Todavía no hay lecturas de casa ni de 24 horas.',
+  begun: (f, say) =>
+    f.readings === 0
+      ? 'Empezado en este aparato, sin firmar'
+      : `Empezado en este aparato, sin firmar: ${say.counted(f.readings, READINGS)}`,
   enter: 'Anotar o traer lecturas',
   home: 'En casa',
   ambulatory: 'Durante 24 horas',

@@ -52,6 +52,8 @@ export const people: Reworded<typeof english> = {
   erased: 'Identidad borrada',
   meanOf: (f, say) => `media de ${say.short(f.readings)}`,
   nothingYet: 'ninguna ronda registrada todavía',
+  onlyAway: (f) => `lecturas de fuera hasta el ${f.text}; aún ninguna ronda`,
+  diaryBegun: 'diario empezado, sin firmar',
   mayBeOld: 'Esta lista puede ser antigua: está como se recibió la última vez.',
   keptOnly:
     'Solo figuran las personas con una ronda o lecturas empezadas o en espera en este dispositivo. Lo que se ve de ellas puede ser antiguo.',

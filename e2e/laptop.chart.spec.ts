@@ -16,10 +16,10 @@ test('a round with a slip put right says what it comes to now, and keeps what wa
   await expect(round.locator('s').filter({ hasText: '184/92' })).toBeVisible();
   await expect(round.getByText(/^After amendment/)).toBeVisible();
   // The means of the three readings as they were invented: (152 + 148 + 146) / 3, and with 184 in place of 148.
-  await expect(round.getByText(/^149\/92 of 3 readings/)).toBeVisible();
-  await expect(round.getByText(/^161\/92 of 3 readings/)).toBeHidden();
+  await expect(round.getByText(/^149\/92 from 3 readings/)).toBeVisible();
+  await expect(round.getByText(/^161\/92 from 3 readings/)).toBeHidden();
   await round.getByText('As it was signed').click();
-  await expect(round.getByText(/^161\/92 of 3 readings/)).toBeVisible();
+  await expect(round.getByText(/^161\/92 from 3 readings/)).toBeVisible();
   await expectAccessible(page);
 });
 

@@ -68,6 +68,10 @@ test('a week is typed by the keys alone, and its page says what it comes to and 
     await expect(danger).toHaveCount(0);
     await cell('Systolic', 7, 'Evening', 1).fill('186');
     await expect(danger).toContainText('186/85');
+    // Far from the others it may be a slip, and it is said all the same.
+    await cell('Systolic', 7, 'Evening', 1).fill('232');
+    await expect(danger).toContainText('232/85');
+    await expect(page.getByText(/232 stands far from the others/)).toBeVisible();
     await expectAccessible(page);
     await cell('Systolic', 7, 'Evening', 1).fill('136');
     await expect(danger).toHaveCount(0);
@@ -88,6 +92,13 @@ test('a week is typed by the keys alone, and its page says what it comes to and 
     await page.getByRole('button', { name: 'Sign', exact: true }).click();
     await page.getByRole('link', { name: '“14” is not finished: type the rest of it, or clear it.' }).click();
     await expect(cell('Systolic', 7, 'Evening', 1)).toBeFocused();
+    // Nor is a row lost of which one number is still to come.
+    await cell('Systolic', 7, 'Evening', 1).fill('212');
+    await cell('Diastolic', 7, 'Evening', 1).fill('');
+    await page.getByRole('button', { name: 'Sign', exact: true }).click();
+    await page.getByRole('link', { name: /“212\/–.*” is not finished/ }).click();
+    await expect(cell('Diastolic', 7, 'Evening', 1)).toBeFocused();
+    await cell('Diastolic', 7, 'Evening', 1).fill('85');
     await cell('Systolic', 7, 'Evening', 1).fill('136');
   });
 

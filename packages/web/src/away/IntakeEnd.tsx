@@ -32,6 +32,7 @@ import { entriesIn } from '../round/useRound.js';
 import { ActFirstIn } from './ActFirst.js';
 import { AsRead } from './AsRead.js';
 import { apartText } from './apartText.js';
+import type { Unfinished } from './askedOfRow.js';
 import { devicesNamed } from './devicesNamed.js';
 import { evidenceOf, linesOfLongNotes, linesOfUnreadArms } from './evidence.js';
 import { flagText, linesText } from './flagText.js';
@@ -44,7 +45,7 @@ import { TakenWith } from './TakenWith.js';
 import type { IntakeState } from './useIntake.js';
 import type { useSignSeries } from './useSignSeries.js';
 import { waitingSeries } from './waitingSeries.js';
-import { cellId, type HalfTyped } from './weekGrid.js';
+import { cellId } from './weekGrid.js';
 
 type EndProps = {
   readonly person: string;
@@ -80,7 +81,7 @@ function ComesTo({
 }: EndProps & { readonly read: ReadSeries }) {
   const app = useApp();
   const { words, clock, program } = app;
-  const { form, intake } = state;
+  const { form, intake, unfinished } = state;
   // What waits on this device stands already, so that nothing is signed twice while there is no network.
   const waiting = useKept(({ kept }) => kept.waiting);
   const charted = entriesIn(record);
@@ -88,7 +89,7 @@ function ComesTo({
   const rulesOf = useRulesOf();
   const [, go] = useLocation();
   const [isAsked, setAsked] = useState(false);
-  const [pressedAt, setPressedAt] = useState<HalfTyped | null>(null);
+  const [pressedAt, setPressedAt] = useState<Unfinished | null>(null);
   const signer = useSigner();
   const { agent, role } = signer;
   const { sign, refused } = signing;
@@ -158,9 +159,9 @@ function ComesTo({
   ];
   const submit = async () => {
     setAsked(true);
-    // A number that is still being typed is finished first; what is left so is a row that was refused, and seen.
-    setPressedAt(state.half);
-    if (state.half !== null) return;
+    // A number or a row that is still being typed is finished first; what is left so is a row that was refused, and seen.
+    setPressedAt(unfinished);
+    if (unfinished !== null) return;
     if (cannot.length > 0 || agent === null) return;
     const { id } = form.entry();
     const [standing] = joined?.amended.current ?? [];
@@ -300,14 +301,16 @@ function ComesTo({
             </ul>
           </div>
         ) : null}
-        {state.half !== null && isSameHalf(state.half, pressedAt) ? <NotFinished half={state.half} /> : null}
+        {unfinished !== null && isSameUnfinished(unfinished, pressedAt) ? (
+          <NotFinished {...unfinished} />
+        ) : null}
         <Refused text={refused} />
         <button
           type="button"
           className="button button-first button-large"
-          // The focus stays where a number is half typed: left, its row would be refused and this button move from under the press.
+          // The focus stays where something is half typed: left, its row would be refused and this button move from under the press.
           onMouseDown={(event) => {
-            if (state.half !== null) event.preventDefault();
+            if (unfinished !== null) event.preventDefault();
           }}
           onClick={() => void submit()}
         >
@@ -328,18 +331,24 @@ const QUESTIONS = [
   { says: 'away.noteTooLong', at: 'away-note' },
 ] as const;
 
-function isSameHalf(one: HalfTyped, other: HalfTyped | null): boolean {
+function isSameUnfinished(one: Unfinished, other: Unfinished | null): boolean {
   return (
     other !== null && one.text === other.text && cellId(one.row, one.cell) === cellId(other.row, other.cell)
   );
 }
 
-/** Beside the button that signs: a number is half typed, and where. */
-function NotFinished({ half: { row, cell, text } }: { readonly half: HalfTyped }) {
+/** Beside the button that signs: a number or a row is half typed, and where. */
+function NotFinished({ of, row, cell, text }: Unfinished) {
   const { words } = useApp();
+  const place = words.sentence('away.gridRow', {
+    day: row.day,
+    part: words.sentence(`away.${row.part}`),
+    reading: row.reading,
+  });
+  const what = words.sentence(of === 'row' ? 'away.notFinishedRow' : 'away.notFinished', { text });
   return (
     <p className="notice" role="alert">
-      <ToQuestion at={cellId(row, cell)}>{words.sentence('away.notFinished', { text })}</ToQuestion>
+      <ToQuestion at={cellId(row, cell)}>{`${place}: ${what}`}</ToQuestion>
     </p>
   );
 }

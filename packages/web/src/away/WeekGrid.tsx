@@ -5,7 +5,7 @@ import { unbroken } from '../app/figuresText.js';
 import { dayText } from '../app/times.js';
 import { DayField } from '../facts/DayField.js';
 import { Field } from '../parts/Field.js';
-import { askedOfRow, sureField } from './askedOfRow.js';
+import { askedOfRow, holdsDangerBack, sureField } from './askedOfRow.js';
 import { MOST_GRID_DAYS } from './intake.js';
 import { pressureText } from './readingText.js';
 import { afterKey, GRID_CELLS, type GridCell, isImpossible, readingsIn, type Typed } from './typedCell.js';
@@ -346,9 +346,7 @@ function Danger({ row, state: { form, intake }, facts, place }: DangerProps) {
   const typed = readingOf(intake, row);
   const { systolic, diastolic } = typedIn(row, form.text);
   if (typed === null || systolic === '' || diastolic === '') return null;
-  // Whether the numbers are right is asked first.
-  if (askedOfRow(row, intake.rows, form.text).some((one) => one.asks !== 'digit' || one.cell !== 'pulse'))
-    return null;
+  if (holdsDangerBack(askedOfRow(row, intake.rows, form.text))) return null;
   const isOfChild = isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths));
   const [first] = actFirstIn([typed], facts.isPregnant === true, isOfChild);
   if (first === undefined) return null;

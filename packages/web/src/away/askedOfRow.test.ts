@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { askedOfRow, isUnderWay, sureField } from './askedOfRow.js';
+import { askedOfRow, holdsDangerBack, isUnderWay, sureField, unfinishedIn } from './askedOfRow.js';
 import { cellField, gridRows } from './weekGrid.js';
 
 const ROWS = gridRows({ readingsInSitting: 2 }, 2);
@@ -64,4 +64,35 @@ test.each([
 ])('%s is on its way: %s', (typed, isOn) => {
   const [systolic = '', diastolic = '', pulse = ''] = typed.split('/');
   expect(isUnderWay({ systolic, diastolic, pulse })).toBe(isOn);
+});
+
+test.each([
+  ['212//', 'diastolic', { of: 'row', cell: 'diastolic', text: '212/–' }],
+  ['212//', 'systolic', { of: 'row', cell: 'diastolic', text: '212/–' }],
+  ['/88/74', 'pulse', { of: 'row', cell: 'systolic', text: '–/88 74' }],
+  ['14//', 'systolic', { of: 'number', cell: 'systolic', text: '14' }],
+  ['212/128/', 'diastolic', null],
+  // A blank row holds nobody up, and what is wrong stands among the refused rows already.
+  ['//', 'systolic', null],
+  ['400//', 'systolic', null],
+] as const)('%s with the keys in its %s keeps the page from being signed', (typed, cell, unfinished) => {
+  const [systolic = '', diastolic = '', pulse = ''] = typed.split('/');
+  const row = { day: 2, part: 'evening', reading: 1 } as const;
+  const fields: Record<string, string> = {
+    [cellField(row, 'systolic')]: systolic,
+    [cellField(row, 'diastolic')]: diastolic,
+    [cellField(row, 'pulse')]: pulse,
+  };
+  const text = (field: string) => fields[field] ?? '';
+  expect(unfinishedIn({ row, cell }, text)).toEqual(unfinished === null ? null : { ...unfinished, row });
+  // Left, it is a row that was refused, and seen.
+  expect(unfinishedIn(null, text)).toBeNull();
+});
+
+test('the most extreme numbers are asked about and their danger is said all the same', () => {
+  const asked = page(['118/76 74', '122/78 72', '120/77 73', '232/128 80'])(3);
+  expect(asked).toEqual([{ asks: 'digit', cell: 'systolic', value: 232, usual: 120 }]);
+  expect(holdsDangerBack(asked)).toBe(false);
+  // Turned round they are other numbers, and dangerous or not by those.
+  expect(holdsDangerBack(page(['84/138 74'])(0))).toBe(true);
 });

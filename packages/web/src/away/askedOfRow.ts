@@ -1,6 +1,14 @@
 import { INTAKE_LIMITS, outOfLine } from '@evenfall/clinical';
 import { afterKey, GRID_CELLS, type GridCell, isHalfTyped, type Typed } from './typedCell.js';
-import { cellField, type GridRow, type TextOf, typedIn } from './weekGrid.js';
+import {
+  type CellPlace,
+  cellField,
+  type GridRow,
+  type HalfTyped,
+  halfTypedIn,
+  type TextOf,
+  typedIn,
+} from './weekGrid.js';
 
 /** What is asked about a row that was typed. Nothing is changed before somebody answers. */
 export type AskedOfRow =
@@ -50,6 +58,35 @@ export function askedOfRow(row: GridRow, rows: readonly GridRow[], text: TextOf)
 export function isUnderWay(typed: Typed): boolean {
   if (typed.systolic !== '' && typed.diastolic !== '') return false;
   return GRID_CELLS.every((cell) => typed[cell] === '' || numberIn(cell, typed[cell]) !== null);
+}
+
+/** What was typed so far of a number or of a row, and the cell to go on in. */
+export type Unfinished = HalfTyped & { readonly of: 'number' | 'row' };
+
+/**
+ * What keeps a page that is being typed in from being signed: a number that is half typed, or a row of which one pressure
+ * is still to come, with the cell to go on in. Nothing of it is read yet, so that a signature would lose it. Null for none.
+ */
+export function unfinishedIn(typing: CellPlace | null, text: TextOf): Unfinished | null {
+  if (typing === null) return null;
+  const half = halfTypedIn(typing, text);
+  if (half !== null) return { ...half, of: 'number' };
+  const { row } = typing;
+  const typed = typedIn(row, text);
+  if (GRID_CELLS.every((cell) => typed[cell] === '') || !isUnderWay(typed)) return null;
+  const { systolic, diastolic, pulse } = typed;
+  const pressure = `${systolic || '–'}/${diastolic || '–'}`;
+  return {
+    of: 'row',
+    row,
+    cell: systolic === '' ? 'systolic' : 'diastolic',
+    text: pulse === '' ? pressure : `${pressure} ${pulse}`,
+  };
+}
+
+/** Whether the danger of a row is not said yet: where its numbers may stand the other way round, it is another one. */
+export function holdsDangerBack(asked: readonly AskedOfRow[]): boolean {
+  return asked.some((one) => one.asks === 'other-way-round');
 }
 
 function numbersOf(typed: Typed): Record<GridCell, number | null> {

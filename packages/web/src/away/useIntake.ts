@@ -6,7 +6,7 @@ import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { localDate } from '../ports/stampAt.js';
 import type { Kept } from '../store/kept.js';
-import { isUnderWay } from './askedOfRow.js';
+import { isUnderWay, unfinishedIn } from './askedOfRow.js';
 import { intakeForm } from './begun.js';
 import { columnsIn, columnsText, intakeOf } from './intake.js';
 import { GRID_CELLS } from './typedCell.js';
@@ -74,7 +74,7 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
     diaries,
     typing,
     setTyping,
-    half,
+    unfinished: unfinishedIn(typing, form.text),
   };
 }
 

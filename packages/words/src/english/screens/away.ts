@@ -205,6 +205,8 @@ export const away = {
   notesCut: (f: { lines: string; count: number; most: number }, say: Say) =>
     `${f.count === 1 ? 'Line' : 'Lines'} ${f.lines}: of a note the first ${say.short(f.most)} characters are kept. Keep the file for the rest.`,
   notFinished: (f: { text: string }) => `“${f.text}” is not finished: type the rest of it, or clear it.`,
+  notFinishedRow: (f: { text: string }) =>
+    `“${f.text}” is not finished: type the other number, or clear the row. Left by a touch elsewhere it is kept as a refused row, and seen.`,
   sign: 'Sign',
   signHint: 'What is signed goes into the record as it came, refused rows and all.',
   startAgain: 'Discard it and start again …',

@@ -191,6 +191,8 @@ export const away: Reworded<typeof english> = {
   notesCut: (f, say) =>
     `${f.count === 1 ? 'Línea' : 'Líneas'} ${f.lines}: de una nota se guardan los primeros ${say.short(f.most)} caracteres. Conserve el archivo para el resto.`,
   notFinished: (f) => `«${f.text}» no está terminado: escriba el resto, o bórrelo.`,
+  notFinishedRow: (f) =>
+    `«${f.text}» no está terminado: escriba el otro número, o borre la fila. Si toca en otra parte se guarda como fila rechazada, a la vista.`,
   sign: 'Firmar',
   signHint: 'Lo que se firma entra en el registro como vino, también las filas rechazadas.',
   startAgain: 'Descartarlo y empezar de nuevo …',

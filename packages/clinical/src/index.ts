@@ -231,8 +231,8 @@ export { groupVariability, VARIABILITY_FITS, VARIABILITY_RULE } from './outOfOff
 export type { IntakeLimits } from './outOfOffice/intakeLimits.js';
 export { INTAKE_LIMITS } from './outOfOffice/intakeLimits.js';
 export type { AmbulatoryPattern } from './outOfOffice/judgedPeriods.js';
-export type { LoneReading } from './outOfOffice/loneReadings.js';
-export { loneReadings } from './outOfOffice/loneReadings.js';
+export type { Lone, LoneReading } from './outOfOffice/loneReadings.js';
+export { loneOf, loneReadings } from './outOfOffice/loneReadings.js';
 export type { MarksBeside } from './outOfOffice/marksBeside.js';
 export { marksBeside } from './outOfOffice/marksBeside.js';
 export type { OfficeBeside } from './outOfOffice/officeBeside.js';

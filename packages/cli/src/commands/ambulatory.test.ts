@@ -528,3 +528,13 @@ describe('what is read and what is refused', () => {
     expect(stdout).toContain(`version ${taiwan?.version.slice(0, 12)}`);
   });
 });
+
+// The invented recording A1 of the out-of-office handbook 19, with one reading in it that stands alone.
+test('a reading that stands far from its neighbours is named in words, and nothing is left out for it', async () => {
+  const moved = readFileSync(A1, 'utf8').replace(/134(.)83(.)73(?=\r?\n)/, '232$1148$273');
+  const [said, usual] = [await typed('ambulatory -', { input: moved }), await typed(`ambulatory ${A1}`)];
+  expect(said.stdout).toMatch(
+    /One reading stands far from its neighbours: 232\/148 on .*, between 131\/81 and 138\/86\./,
+  );
+  expect(usual.stdout).not.toContain('far from');
+});

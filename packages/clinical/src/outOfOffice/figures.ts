@@ -35,6 +35,7 @@ const IDACO_CLOCK = book(
   'IDACO in Europe and South America, as Booth 2016, J Hypertens 34:235, has it',
 );
 const COMMON: Origin = { source: 'common practice, no source', sure: 'decision' };
+const DECIDED: Origin = { source: 'no source: decision of this project', sure: 'decision' };
 const OWN = (section: string): Origin => book(section, 'decision');
 
 const mmHg = (value: number, meaning: string, origin: Origin): Figure => ({
@@ -449,8 +450,19 @@ export const OUT_OF_OFFICE_FIGURES = figures({
     'fewest others of its kind before a typed number is asked about',
     COMMON,
   ),
-  loneSystolic: mmHg(40, 'a systolic this far or further from both its neighbours stands alone', COMMON),
-  loneDiastolic: mmHg(30, 'a diastolic this far or further from both its neighbours stands alone', COMMON),
+  loneSystolic: mmHg(40, 'a systolic this far or further from both its neighbours stands alone', DECIDED),
+  loneDiastolic: mmHg(30, 'a diastolic this far or further from both its neighbours stands alone', DECIDED),
+  loneNeighbourMinutes: plain(
+    90,
+    'min',
+    'a reading at most so long before or after another is its neighbour',
+    DECIDED,
+  ),
+  loneNamed: readings(
+    3,
+    'readings that stand alone, at most, for each to be named with the mean without them',
+    DECIDED,
+  ),
   homeYearApartSd: mmHg(
     7.7,
     'SD of the difference of two systolic means at home of one person, a year apart',

@@ -192,7 +192,7 @@ describe('the columns', () => {
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
         'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit unwellUpright ' +
-        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed lyingMinutes startedByHand'
+        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed lyingMinutes startedByHand readingOfSitting'
       ).split(' '),
     );
     expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-8');

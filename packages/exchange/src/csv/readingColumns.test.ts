@@ -1,11 +1,19 @@
 import { createHash } from 'node:crypto';
-import { chartSeries, projectChart, type StoredEntry } from '@evenfall/record';
+import {
+  chartSeries,
+  newReadings,
+  projectChart,
+  type SeriesContent,
+  type StoredEntry,
+} from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { amending, idOf, inError, type Made, ORLA, PERSON, WREN } from '../../testing/charts.js';
 import { homeWeek, recording, takenOut } from '../../testing/series.js';
 import { type Bringing, reportedEntries, takenBackEntries } from '../reading/reported.js';
+import { readSeries } from '../series/readSeries.js';
+import { NOTHING_SAID } from '../series/seriesRead.js';
 import { chartCsv } from './chartCsv.js';
 import { readChartCsv } from './read/readChartCsv.js';
 
@@ -36,6 +44,54 @@ describe('a series in the table', () => {
       ['2026-07-01T07:30:00.000+01:00', ''],
       ['2026-07-01T07:30:00.000+01:00', '~07:30'],
     ]);
+  });
+
+  // docs/conventions.md section 8 of a time that nobody said; that nothing comes twice is a rule of the record (`newReadings`).
+  test('two equal readings of a sitting are two, and the table read again adds nothing', () => {
+    const { readings } = homeWeek(1).frame.content as SeriesContent;
+    const kept = readings.slice(0, 4).map((one, k) => {
+      const at = `2026-07-01T${k < 2 ? '07' : '23'}:${k < 2 ? '3' : '5'}${k < 2 ? k : 9}:00.000+01:00`;
+      const numbers = { systolic: 142, diastolic: 88, pulse: 74 };
+      const past = { at: '2026-07-02T00:00:00.000+01:00' };
+      return {
+        ...one,
+        ...numbers,
+        at: { ...one.at, at, asEntered: k < 2 ? '~07:30' : '23:59', ...(k === 3 ? past : {}) },
+      };
+    });
+    const text = tableOf(homeWeek(1, { readings: kept as never }));
+    expect(rowsOf(text).map(({ measuredAt, readingOfSitting }) => [measuredAt, readingOfSitting])).toEqual([
+      ['2026-07-01T07:30:00.000+01:00', '1'],
+      ['2026-07-01T07:30:00.000+01:00', '2'],
+      ['2026-07-01T23:59:00.000+01:00', '1'],
+      ['2026-07-01T23:59:00.000+01:00', '2'],
+    ]);
+    const read = readSeries(text, { ...NOTHING_SAID, kind: 'home', areColumnsSure: true });
+    expect([read.questions, read.refused]).toEqual([[], []]);
+    const first = read.readings[0]?.localDay ?? 0;
+    expect(read.readings.map(({ localDay, minuteOfDay }) => [localDay - first, minuteOfDay])).toEqual([
+      [0, 450],
+      [0, 451],
+      [0, 1439],
+      [1, 0],
+    ]);
+    const again = read.readings.map((one) => ({
+      ...one,
+      at: { ...kept[0]?.at, at: new Date(one.atMs).toISOString() },
+    }));
+    const there = [{ series: 'first', readings: kept }] as never;
+    const { fresh, already } = newReadings(there, again as never);
+    expect([fresh.length, already.length]).toEqual([0, 4]);
+    // Brought in as values from elsewhere each has a name and a time of its own, those of a table without the place.
+    const brought = readChartCsv(text);
+    if (!brought.ok) throw new Error(JSON.stringify(brought.refusals));
+    const pressures = brought.value.reported.filter(({ content }) => content.value.of === 'pressure');
+    expect(
+      pressures.map(({ content, measuredAt }) => [
+        content.source.id?.split('/')[1],
+        Date.parse(measuredAt.at),
+      ]),
+    ).toEqual(kept.map(({ at }) => [new Date(at.at).toISOString(), Date.parse(at.at)]));
   });
 
   // Week H1 of the out-of-office handbook 19; ISH 2020 leaves the first day out (2).

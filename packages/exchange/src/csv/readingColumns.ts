@@ -1,7 +1,14 @@
-import { type ChartedSeries, type SeriesReadingKept, type StoredEntry, saidAt } from '@evenfall/record';
+import {
+  type ChartedSeries,
+  type SeriesReadingKept,
+  type StoredEntry,
+  saidAt,
+  timeSaid,
+} from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { takenOutText } from '../text/takenOutText.js';
 import type { Cell } from './csv.js';
+import { READING_OF_SITTING } from './readingOfSitting.js';
 
 type SeriesEntry = Extract<StoredEntry, { readonly kind: 'series' }>;
 
@@ -70,6 +77,7 @@ export const READING_COLUMNS: readonly (readonly [heading: string, cell: (of: Re
 /** The same, of columns that came after others. */
 export const LATER_READING_COLUMNS: typeof READING_COLUMNS = [
   ['startedByHand', fromReading(({ startedByHand }) => startedByHand)],
+  [READING_OF_SITTING, fromReading((one) => (one.at.asEntered === null ? null : timeSaid(one).place))],
 ];
 
 /** Headings that say the same of a reading as of its entry; those that are in neither list are empty in its row. */

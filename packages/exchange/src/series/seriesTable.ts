@@ -7,6 +7,7 @@ import {
   SCORE_FIGURES,
   type SeriesReading,
 } from '@evenfall/clinical';
+import { afterSittingMs, READING_OF_SITTING } from '../csv/readingOfSitting.js';
 import { numberOf, pressureOf } from './pressureText.js';
 import type { SeriesMapping } from './seriesColumns.js';
 import type { BesideReading, RefusedRow, SeriesChoices, SeriesFlag, SeriesProblem } from './seriesRead.js';
@@ -56,12 +57,15 @@ export class SeriesTable {
   private readonly places: Readonly<Record<SeriesColumn, number>>;
   private readonly width: number;
   private readonly isTyped: boolean;
+  /** Where a table of an Evenfall says which reading of its sitting a row is; under 0 in any other. */
+  private readonly sitting: number;
 
   constructor(mapping: SeriesMapping, kind: SeriesChoices['kind'], isTyped = false) {
     this.mapping = mapping;
     this.kind = kind;
     this.isTyped = isTyped;
     this.width = mapping.columns.length;
+    this.sitting = mapping.headings?.indexOf(READING_OF_SITTING) ?? -1;
     this.places = Object.fromEntries(
       SERIES_COLUMNS.map((role) => [role, mapping.columns.indexOf(role)]),
     ) as Record<SeriesColumn, number>;
@@ -239,7 +243,8 @@ export class SeriesTable {
       problems.push(this.problem(row, at, got === null ? 'missing' : 'not-a-time', 'time-of-reading', got));
       return null;
     }
-    const writtenMs = daysOf(date) * DAY_MS + time.clock.ms;
+    const after = this.sitting < 0 ? 0 : afterSittingMs(cells[this.sitting]);
+    const writtenMs = daysOf(date) * DAY_MS + time.clock.ms + after;
     if (time.offsetMinutes !== null) {
       const atMs = writtenMs - time.offsetMinutes * MINUTE_MS;
       return { atMs, localMs: clock === null ? writtenMs : atMs + clock.offsetMs(atMs), moved: null };

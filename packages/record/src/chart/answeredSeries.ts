@@ -11,11 +11,10 @@ import {
   homeMeanKnown,
   homeResult,
   homeThresholds,
-  type LoneReading,
-  loneReadings,
+  type Lone,
+  loneOf,
   type OfficeBeside,
   officeBeside,
-  type PressurePair,
   type SeriesReading,
   type TargetBeside,
   targetBeside,
@@ -62,7 +61,7 @@ export type AnsweredRecording = Answered & {
   readonly result: AmbulatoryResult;
   readonly dayNight: DayNight;
   /** Readings that stand far from their neighbours, and the mean of the whole without them; null where none does. */
-  readonly lone: { readonly readings: readonly LoneReading[]; readonly without: PressurePair } | null;
+  readonly lone: Lone | null;
   /** The rules that it was answered by, with what was asked beyond them. */
   readonly rules: AmbulatoryRules;
 };
@@ -130,15 +129,11 @@ export function answeredRecording(
     a,
     ambulatoryRuleOf(content.computedBy.rule),
   );
-  const lone = loneReadings(readings, new Set(result.edited.map(({ index }) => index)));
-  const rejected = new Set([...known.rejected, ...lone.map(({ reading }) => reading.index)]);
-  const without = () =>
-    ambulatoryResult(
-      readings,
-      { ...known, rejected, isAllUsed: false },
-      a,
-      ambulatoryRuleOf(content.computedBy.rule),
-    );
+  const lone = loneOf(readings, new Set(result.edited.map(({ index }) => index)), (out) => {
+    const rejected = new Set([...known.rejected, ...out]);
+    const rule = ambulatoryRuleOf(content.computedBy.rule);
+    return ambulatoryResult(readings, { ...known, rejected, isAllUsed: false }, a, rule).judged.whole.mean;
+  });
   const limits = {
     whole: { highSystolic: a.wholeSystolic, highDiastolic: a.wholeDiastolic },
     day: { highSystolic: a.daySystolic, highDiastolic: a.dayDiastolic },
@@ -151,7 +146,7 @@ export function answeredRecording(
     dayNight,
     rules: a,
     result,
-    lone: lone.length === 0 ? null : { readings: lone, without: without().judged.whole.mean },
+    lone,
     usual: barred || !result.valid ? null : byDay(content, result, rules),
     target: targetOf(content, result.day.mean, result.valid),
     office,

@@ -23,6 +23,15 @@ test('the second reading of a sitting has the time of the sitting, whatever minu
   expect(timeSaid(entered('07:03', '07:00')).place).toBe(4);
 });
 
+test('a sitting that passes midnight has the time and the day at which it was begun', () => {
+  for (const asEntered of ['~23:59', '23:59']) {
+    const second = entered('00:00', asEntered);
+    expect(timeSaid(second).place).toBe(2);
+    expect(saidAt(second)).toBe('2025-11-17T23:59:00.000+01:00');
+  }
+  expect(timeSaid(entered('23:59', '00:00')).place).toBe(1);
+});
+
 test('a time that was read stands as it is, and so does one that is nowhere near what was entered', () => {
   for (const reading of [entered('07:01', null), entered('19:00', '07:00'), entered('07:01', 'just now')]) {
     expect(timeSaid(reading).place).toBe(1);

@@ -8,6 +8,9 @@ export type TimeSaid = { readonly isAbout: boolean; readonly place: number };
 
 type Timed = { readonly at: Pick<Stamp, 'at' | 'asEntered'> };
 
+const DAY_MINUTES = 1440;
+const DAY_MS = 86_400_000;
+
 /** Readings that follow the first of a sitting, at most: a place asks for four. */
 const MOST_AFTER = 3;
 
@@ -18,16 +21,19 @@ const MOST_AFTER = 3;
 export function timeSaid({ at: { at, asEntered } }: Timed): TimeSaid {
   const isAbout = asEntered?.startsWith(ABOUT) === true;
   const sitting = minutesOf(asEntered === null ? '' : asEntered.slice(isAbout ? ABOUT.length : 0));
-  const after = (minutesOf(at.slice(11, 16)) ?? 0) - (sitting ?? 0);
+  const after = ((minutesOf(at.slice(11, 16)) ?? 0) - (sitting ?? 0) + DAY_MINUTES) % DAY_MINUTES;
   return { isAbout, place: sitting === null || after < 1 || after > MOST_AFTER ? 1 : after + 1 };
 }
 
-/** The time of a reading as it was said: that of its sitting, as a local date and time with its offset. */
+/** The time of a reading as it was said: that of its sitting, as a local date and time with its offset; before midnight where it was begun then. */
 export function saidAt(reading: Timed): string {
   const { at, asEntered } = reading.at;
   const { isAbout, place } = timeSaid(reading);
   if (place === 1 || asEntered === null) return at;
-  return `${at.slice(0, 11)}${asEntered.slice(isAbout ? ABOUT.length : 0)}${at.slice(16)}`;
+  const clock = asEntered.slice(isAbout ? ABOUT.length : 0);
+  const date = at.slice(0, 10);
+  const day = clock > at.slice(11, 16) ? dayBefore(date) : date;
+  return `${day}T${clock}${at.slice(16)}`;
 }
 
 /** What was said of the times of a series, by the place of each reading from 1; times that were read from a file are as they stand. */
@@ -38,6 +44,10 @@ export function timesSaid(readings: readonly Timed[]): ReadonlyMap<number, TimeS
       return said.isAbout || said.place > 1 ? [[at + 1, said] as const] : [];
     }),
   );
+}
+
+function dayBefore(date: string): string {
+  return new Date(Date.parse(`${date}T00:00:00Z`) - DAY_MS).toISOString().slice(0, 10);
 }
 
 function minutesOf(time: string): number | null {

@@ -47,8 +47,9 @@ export function timeOfReading(
   isShort = false,
 ): string {
   const { isAbout, place } = about?.get(index) ?? { isAbout: false, place: 1 };
-  const clock = clockText(minuteOfDay - (place - 1), words);
-  const text = `${dayText(localDay, words, isShort)} ${clock}`;
+  const minute = minuteOfDay - (place - 1);
+  // A sitting that passed midnight was begun the day before.
+  const text = `${dayText(minute < 0 ? localDay - 1 : localDay, words, isShort)} ${clockText(minute, words)}`;
   const said = isAbout ? words.sentence('away.timeAbout', { text }) : text;
   return place === 1 ? said : words.sentence('away.laterReading', { text: said, place });
 }

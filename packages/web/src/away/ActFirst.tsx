@@ -16,7 +16,7 @@ type ActFirstProps = {
   readonly rows: readonly Row[];
   /** That it was closed, with whom and when: then what was to be done lies behind it; null while something is open. */
   readonly closed?: ReactNode;
-  /** Whether what to do is behind a touch, so that the result stands near the top; paper has all of it. */
+  /** Whether where a limit comes from is behind a touch, so that the result stands near the top; what to do never is, and paper has all of it. */
   readonly isShort?: boolean;
 };
 
@@ -53,9 +53,7 @@ export function ActFirstIn({ content, rows, closed = null, isShort = false }: Ac
       {closed}
       {groups.map(({ rows: dangerous, flags }, k) => {
         const isOfPulse = flags.some(({ figures }) => figures.pulsePerMinute !== undefined);
-        const titles = flags.flatMap((flag) =>
-          'condition' in flag ? [words.title('condition', flag.condition)] : [],
-        );
+        const isAlert = flags.some((flag) => 'condition' in flag);
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: groups of one answer keep their order
           <div key={k}>
@@ -71,9 +69,11 @@ export function ActFirstIn({ content, rows, closed = null, isShort = false }: Ac
                 </li>
               ))}
             </ul>
-            {isShort && closed === null && titles.length > 0 ? <p>{titles.join(', ')}</p> : null}
-            <div className={isBehind && titles.length > 0 && !isMore ? 'printed-only' : undefined}>
-              <ActNowList alerts={flags.flatMap((flag) => ('condition' in flag ? [flag] : []))} />
+            <div className={closed !== null && isAlert && !isMore ? 'printed-only' : undefined}>
+              <ActNowList
+                alerts={flags.flatMap((flag) => ('condition' in flag ? [flag] : []))}
+                isSourceFolded={isBehind && !isMore}
+              />
               {flags.map((flag) =>
                 'condition' in flag ? null : <p key={flag.code}>{words.detail(flag)}</p>,
               )}
@@ -88,7 +88,7 @@ export function ActFirstIn({ content, rows, closed = null, isShort = false }: Ac
           aria-expanded={isMore}
           onClick={() => setMore(!isMore)}
         >
-          {words.sentence(closed === null ? 'away.whatToDo' : 'away.whatWasToDo')}
+          {words.sentence(closed === null ? 'away.whereFrom' : 'away.whatWasToDo')}
         </button>
       ) : null}
     </section>

@@ -1,23 +1,26 @@
 import { APART_BY_THEMSELVES } from '@evenfall/clinical';
-import { type ChartedSeries, compareSeries, type SeriesValueKept } from '@evenfall/record';
+import { type ChartedSeries, compareSeries, type InForce, type SeriesValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { Field } from '../parts/Field.js';
 import { Scrolling } from '../parts/Scrolling.js';
-import { signedText } from './readingText.js';
+import { besideText, signedText } from './readingText.js';
+import { limitsOf } from './ShortResult.js';
 
 type BesideProps = {
   readonly series: ChartedSeries;
   readonly value: SeriesValueKept;
   readonly others: readonly ChartedSeries[];
+  /** The rules of the version that a series names. */
+  readonly rulesFor: (series: ChartedSeries) => InForce;
 };
 
 const PARTS = ['mean', 'morning', 'evening', 'day', 'night'] as const;
 
 /** This series beside another one of the person, the earlier first: before and after something was changed. */
-export function BesideSeries({ series, value, others }: BesideProps) {
+export function BesideSeries({ series, value, others, rulesFor }: BesideProps) {
   const { words } = useApp();
   const [chosen, setChosen] = useState('');
   if (others.length === 0) return null;
@@ -50,29 +53,35 @@ export function BesideSeries({ series, value, others }: BesideProps) {
           first={other.until <= series.from ? other : { ...series, value }}
           second={other.until <= series.from ? { ...series, value } : other}
           name={name}
+          rulesFor={rulesFor}
         />
       )}
     </section>
   );
 }
 
-type ComparedProps = {
+type ComparedProps = Pick<BesideProps, 'rulesFor'> & {
   readonly first: ChartedSeries;
   readonly second: ChartedSeries;
   readonly name: (series: ChartedSeries) => string;
 };
 
-function Compared({ first, second, name }: ComparedProps) {
+function Compared({ first, second, name, rulesFor }: ComparedProps) {
   const { words } = useApp();
   const compared = compareSeries(
     { of: first.content.of, value: first.value },
     { of: second.content.of, value: second.value },
   );
   const whole = (value: number | null) => (value === null ? '–' : words.say.number(value));
-  const pair = (of: 'first' | 'second', { systolic, diastolic }: ComparedMeans) =>
-    `${whole(systolic[of])}/${whole(diastolic[of])}`;
-  const moved = ({ systolic, diastolic }: ComparedMeans) =>
-    `${signedText(systolic.difference, words, 0)}/${signedText(diastolic.difference, words, 0)}`;
+  const limits = (one: ChartedSeries, part: (typeof PARTS)[number]) =>
+    limitsOf(one.content.of, part === 'day' || part === 'night' ? part : 'mean', rulesFor(one));
+  /** Both means of a part and how the second moved; each stands on its own side of the limit of its series. */
+  const cells = (part: (typeof PARTS)[number], { systolic, diastolic }: ComparedMeans) => {
+    const [a, b] = [limits(first, part), limits(second, part)];
+    const upper = besideText(systolic.first, systolic.second, [a.systolic, b.systolic], words);
+    const lower = besideText(diastolic.first, diastolic.second, [a.diastolic, b.diastolic], words);
+    return (['first', 'second', 'moved'] as const).map((one) => `${upper[one]}/${lower[one]}`);
+  };
   const treated = ({ content }: ChartedSeries) =>
     content.treated === null
       ? words.sentence('away.treated-unknown')
@@ -111,9 +120,10 @@ function Compared({ first, second, name }: ComparedProps) {
               return (
                 <tr key={part}>
                   <th scope="row">{words.sentence(`series.${part}`)}</th>
-                  <td>{pair('first', means)}</td>
-                  <td>{pair('second', means)}</td>
-                  <td>{moved(means)}</td>
+                  {cells(part, means).map((text, at) => (
+                    // biome-ignore lint/suspicious/noArrayIndexKey: first, second and what lies between
+                    <td key={at}>{text}</td>
+                  ))}
                 </tr>
               );
             })}

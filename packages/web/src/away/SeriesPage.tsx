@@ -92,6 +92,7 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                     series={found}
                     others={all.filter((one) => one !== found && !one.isInError)}
                     rules={rulesOf(found.content.computedBy.presetVersion) ?? now}
+                    rulesFor={(one) => rulesOf(one.content.computedBy.presetVersion) ?? now}
                     diary={chartDiaries(entries).find((one) => one.series.includes(found.id)) ?? null}
                     office={officeNear(chart, rulesOf, found)}
                     officeLeft={officeNotTaken(chart, rulesOf, found)}
@@ -127,6 +128,7 @@ type SeriesProps = {
   readonly others: readonly ChartedSeries[];
   /** The rules of the version that the series names. */
   readonly rules: InForce;
+  readonly rulesFor: (series: ChartedSeries) => InForce;
   /** The diary that came back with it; null for none. */
   readonly diary: DiaryAsked | null;
   readonly office: OfficeNear | null;
@@ -137,7 +139,7 @@ type SeriesProps = {
 
 const NO_TRIAL: TrialOf = new Map();
 
-function Series({ person, series, others, rules, diary, office, officeLeft, agents }: SeriesProps) {
+function Series({ person, series, others, rules, rulesFor, diary, office, officeLeft, agents }: SeriesProps) {
   const { words } = useApp();
   const { content } = series;
   const mayDecide = useMay('clinician', 'supervisor');
@@ -169,7 +171,7 @@ function Series({ person, series, others, rules, diary, office, officeLeft, agen
         isShort={!isWide}
       />
       {series.open.length === 0 ? null : (
-        <details className="folded away-close not-printed" open={isWide}>
+        <details className="folded away-close not-printed" open>
           <summary>{words.sentence('away.tellAndClose')}</summary>
           <CloseActNow
             round={{ id: series.round }}
@@ -211,7 +213,7 @@ function Series({ person, series, others, rules, diary, office, officeLeft, agen
           beside={maySign ? <PutSleepRight person={person} series={series} rules={rules} /> : null}
         />
       )}
-      <BesideSeries series={series} value={value} others={others} />
+      <BesideSeries series={series} value={value} others={others} rulesFor={rulesFor} />
       <SaidOnPaper series={series} agents={agents} />
       <section className="brought-list" aria-label={words.sentence('away.allReadings')}>
         <h2>{words.sentence('away.allReadings')}</h2>

@@ -92,3 +92,17 @@ test('a number of which digits are to come is half typed, where somebody is typi
   expect(half('13', { row, cell: 'pulse' })).toBeNull();
   expect(half('13', null)).toBeNull();
 });
+
+test('a sitting at the end of the day goes on past midnight, so that no two of its readings have one time', () => {
+  const fields: Record<string, string> = { firstDay: '2025-03-31', morning: '07:00', evening: '23:59' };
+  const rows = gridRows({ readingsInSitting: 2 }, 1).filter(({ part }) => part === 'evening');
+  for (const row of rows)
+    Object.assign(fields, { [cellField(row, 'systolic')]: '142', [cellField(row, 'diastolic')]: '88' });
+  const { text } = gridTable(rows, (field) => fields[field] ?? '');
+  expect(
+    text
+      .split('\n')
+      .slice(1)
+      .map((line) => line.split('\t')[0]),
+  ).toEqual(['2025-03-31 23:59', '2025-04-01 00:00']);
+});

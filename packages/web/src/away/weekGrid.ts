@@ -73,6 +73,7 @@ export function dayLater(first: string, days: number): string | null {
 }
 
 const DAY_MS = 86_400_000;
+const DAY_MINUTES = 1440;
 
 /** The grid as a table that is read as any other, and which row of the grid each of its lines is. */
 export type GridTable = { readonly text: string; readonly rowOfLine: ReadonlyMap<number, GridRow> };
@@ -92,9 +93,9 @@ export function gridTable(rows: readonly GridRow[], text: TextOf): GridTable {
   for (const row of rows) {
     const typed = typedIn(row, text);
     if (GRID_CELLS.every((cell) => typed[cell] === '')) continue;
-    const date = dayLater(text('firstDay'), row.day - 1) ?? '';
     const { at } = sittingTime(row, text);
-    const time = `${date} ${later(at, (row.reading - 1) * MINUTES_APART)}`;
+    const { clock, days } = later(at, (row.reading - 1) * MINUTES_APART);
+    const time = `${dayLater(text('firstDay'), row.day - 1 + days) ?? ''} ${clock}`;
     const cells = [time, ...GRID_CELLS.map((cell) => typed[cell]), row.part];
     lines.push(cells.map((cell) => cell.replaceAll(/[\t"]/g, ' ')).join('\t'));
     rowOfLine.set(lines.length, row);
@@ -102,10 +103,11 @@ export function gridTable(rows: readonly GridRow[], text: TextOf): GridTable {
   return { text: lines.join('\n'), rowOfLine };
 }
 
-/** A time of day so many minutes later; a sitting does not pass midnight. */
-function later(time: string, minutes: number): string {
+/** A time of day so many minutes later, and how many days that is on: a sitting that begins late passes midnight. */
+function later(time: string, minutes: number): { readonly clock: string; readonly days: number } {
   const [hour = Number.NaN, minute = Number.NaN] = time.split(':').map(Number);
-  const at = Math.min(hour * 60 + minute + minutes, 24 * 60 - 1);
-  if (Number.isNaN(at)) return '';
-  return [Math.floor(at / 60), at % 60].map((one) => String(one).padStart(2, '0')).join(':');
+  const at = hour * 60 + minute + minutes;
+  if (Number.isNaN(at)) return { clock: '', days: 0 };
+  const clock = [Math.floor(at / 60) % 24, at % 60].map((one) => String(one).padStart(2, '0')).join(':');
+  return { clock, days: Math.floor(at / DAY_MINUTES) };
 }

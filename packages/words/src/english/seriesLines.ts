@@ -55,9 +55,11 @@ export const seriesLines = {
   used: (f: { used: number; rows: number; days: number }, say: Say) =>
     `${say.short(f.used)} of ${say.counted(f.rows, READINGS)} used, on ${say.counted(f.days, DAYS)}`,
   lone: (f: { readings: number; parts: readonly string[]; with: string; without: string }, say: Say) =>
-    `${say.form(f.readings, { one: 'One reading stands', other: `${say.short(f.readings)} readings stand` })} far from ${say.form(f.readings, { one: 'its', other: 'their' })} neighbours: ${f.parts.join('; ')}. Look whether the arm moved. With ${say.form(f.readings, { one: 'it', other: 'them' })} the mean is ${f.with}, without ${f.without}; nothing was left out for it, and a hand can take it out.`,
-  loneOne: (f: { pressure: string; at: string; before: string; after: string }, _say: Say) =>
-    `${f.pressure} at ${f.at}, between ${f.before} and ${f.after}`,
+    `${say.form(f.readings, { one: 'One reading stands', other: `${say.short(f.readings)} readings stand` })} far from ${say.form(f.readings, { one: 'its', other: 'their' })} neighbours: ${f.parts.join('; ')}. Look whether the arm moved. With ${say.form(f.readings, { one: 'it', other: 'them' })} the mean is ${f.with}, without ${f.without}; nothing was left out for it; of what is kept, a hand can take it out.`,
+  loneMany: (f: { readings: number }, say: Say) =>
+    `${say.form(f.readings, { one: 'One reading stands', other: `${say.short(f.readings)} readings stand` })} far from their neighbours: too many for one movement of the arm. Look at the recording, and how it was taken; nothing was left out for it.`,
+  loneOne: (f: { pressure: string; day: string; at: string; before: string; after: string }, _say: Say) =>
+    `${f.pressure} on ${f.day} at ${f.at}, between ${f.before} and ${f.after}`,
   ofAsked: (f: { came: number; asked: number }, say: Say) =>
     `${say.short(f.came)} of the ${say.counted(f.asked, READINGS)} that were asked for`,
   gapsBlank: (f: { gaps: string; count: number }, say: Say) =>

@@ -61,8 +61,10 @@ export const seriesLines: Reworded<typeof lines> = {
   used: (f, say) =>
     `${say.short(f.used)} de ${say.counted(f.rows, READINGS)} en uso, en ${say.counted(f.days, DAYS)}`,
   lone: (f, say) =>
-    `${say.form(f.readings, { one: 'Una lectura está', other: `${say.short(f.readings)} lecturas están` })} lejos de sus vecinas: ${f.parts.join('; ')}. Mire si se movió el brazo. Con ${say.form(f.readings, { one: 'ella', other: 'ellas' })} la media es ${f.with}, sin ${say.form(f.readings, { one: 'ella', other: 'ellas' })} ${f.without}; nada se ha dejado fuera por eso, y se puede quitar a mano.`,
-  loneOne: (f) => `${f.pressure} a las ${f.at}, entre ${f.before} y ${f.after}`,
+    `${say.form(f.readings, { one: 'Una lectura está', other: `${say.short(f.readings)} lecturas están` })} lejos de sus vecinas: ${f.parts.join('; ')}. Mire si se movió el brazo. Con ${say.form(f.readings, { one: 'ella', other: 'ellas' })} la media es ${f.with}, sin ${say.form(f.readings, { one: 'ella', other: 'ellas' })} ${f.without}; nada se ha dejado fuera por eso; de lo guardado se puede quitar a mano.`,
+  loneMany: (f, say) =>
+    `${say.form(f.readings, { one: 'Una lectura está', other: `${say.short(f.readings)} lecturas están` })} lejos de sus vecinas: demasiadas para un solo movimiento del brazo. Mire el registro y cómo se hizo; nada se ha dejado fuera por eso.`,
+  loneOne: (f) => `${f.pressure} el ${f.day} a las ${f.at}, entre ${f.before} y ${f.after}`,
   ofAsked: (f, say) => `${say.short(f.came)} de las ${say.counted(f.asked, READINGS)} que se pidieron`,
   gapsBlank: (f, say) => `${say.form(f.count, { one: 'falta', other: 'faltan' })} ${f.gaps}`,
   gapShort: (f, say) => `${f.text} tiene ${say.short(f.came)} de ${say.short(f.asked)}`,

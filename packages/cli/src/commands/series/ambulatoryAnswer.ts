@@ -15,6 +15,8 @@ import {
   derivedSpreads,
   dipBeside,
   isChild,
+  type Lone,
+  loneOf,
   MEASURES,
   type Measure,
   marksBeside,
@@ -66,6 +68,8 @@ export type RecordingAnswered = {
   readonly isAllUsed: boolean;
   readonly dayNight: DayNight;
   readonly spreads: DerivedSpreads;
+  /** Readings that stand far from their neighbours; null where none does. */
+  readonly lone: Lone | null;
   readonly known: UsualKnown;
   /** The limit that the chances are about, mmHg; none where nothing is asked of them. */
   readonly thresholds: readonly ChanceOver['threshold'][];
@@ -144,6 +148,11 @@ export function recordingAnswered(
           ),
     isAllUsed: recording.isAllUsed,
     dayNight,
+    lone: loneOf(
+      read.readings,
+      new Set(result.edited.map(({ index }) => index)),
+      (rejected) => ambulatoryResult(read.readings, { ...known, rejected }, rules).judged.whole.mean,
+    ),
     spreads: derivedSpreads(read.readings, result.edited, dayNight),
     ...chancesOf(result, rules, typed, visitsOf(visited)),
   };

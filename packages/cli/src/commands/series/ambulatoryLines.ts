@@ -2,6 +2,7 @@ import { combinedLoad, DERIVED, periodCategories, type SurgeDefinition } from '@
 import {
   fallText,
   loadText,
+  loneText,
   periodCategoriesSaid,
   periodLoadText,
   risesSaid,
@@ -21,6 +22,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
   const { result, read, rules, protocol, ambulatoryRules: limits } = answered;
   const note = words.sentence('commandLine.note');
   const categories = periodCategoriesSaid(periodCategories(result, limits), result.pattern, words);
+  const lone = loneText(answered.lone, result.judged.whole.mean, words);
   const { scheduled, isPlanSaid, kept, byHand, day, night } = result.counts;
   const by = words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock');
   const of = {
@@ -36,6 +38,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
       `${words.sentence('series.kept', { kept: kept - byHand, scheduled, isPlanSaid, byHand, day, night })}; ${by}`,
     ],
     ...leftOutRows(editedOf(answered, words), words),
+    ...(lone === null ? [] : [[note, lone]]),
     ...result.why.map((flag) => [note, words.detail(flag)]),
     [
       words.sentence('series.whole'),

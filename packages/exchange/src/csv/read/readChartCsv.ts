@@ -11,6 +11,7 @@ import {
   stamp,
 } from '@evenfall/record';
 import type { Reported } from '../../reading/reported.js';
+import { afterSittingMs, READING_OF_SITTING } from '../readingOfSitting.js';
 import { CSV_SCHEMA_NUMBER } from '../schemaNumber.js';
 import { ReadingNames } from './readingNames.js';
 import { readTable, type Table, type TableRecord } from './records.js';
@@ -209,6 +210,21 @@ const NUMBERS: Readonly<Record<Sign, readonly (readonly [heading: string, key: s
   height: [['heightCm', 'cm']],
 };
 
+/** A time as the record keeps it, of a row that has the time of its sitting: as it was named in tables without that number. */
+function keptAt(at: string, ofSitting: string | null): string {
+  const after = afterSittingMs(ofSitting);
+  const ms = Date.parse(at);
+  return after === 0 || Number.isNaN(ms) ? at : withOffset(ms + after, at);
+}
+
+/** An instant, ms, with the offset that a time was written with. */
+function withOffset(atMs: number, written: string): string {
+  const [, sign = '+', hours = '0', minutes = '0'] = /([+-])(\d{2}):(\d{2})$/.exec(written) ?? [];
+  const offset = (sign === '-' ? -1 : 1) * (Number(hours) * 60 + Number(minutes)) * 60_000;
+  const local = new Date(atMs + offset).toISOString().slice(0, -1);
+  return `${local}${/[+-]\d{2}:\d{2}$/.exec(written)?.[0] ?? 'Z'}`;
+}
+
 function readRow(row: Row, names: ReadingNames): FromRow[] {
   const sign = row.text('sign');
   if (sign === null || !Object.hasOwn(NUMBERS, sign)) {
@@ -216,7 +232,7 @@ function readRow(row: Row, names: ReadingNames): FromRow[] {
     return [];
   }
   const measuredAt = stamp.safeParse({
-    at: row.text('measuredAt') ?? '',
+    at: keptAt(row.text('measuredAt') ?? '', row.text(READING_OF_SITTING)),
     zone: row.text('zone') ?? 'UTC',
     asEntered: null,
   });

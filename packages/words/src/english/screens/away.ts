@@ -213,7 +213,7 @@ export const away = {
   startAgainSure: 'Discard every reading that stands on this page?',
   actFirst: 'Act first',
   actFirstClosed: 'To act on first: closed',
-  whatToDo: 'What to do now',
+  whereFrom: 'Where this limit comes from',
   whatWasToDo: 'What was to be done',
   tellAndClose: 'Tell somebody, and close it',
   nothingLeftOut: 'Nothing was left out.',

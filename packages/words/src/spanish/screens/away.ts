@@ -199,7 +199,7 @@ export const away: Reworded<typeof english> = {
   startAgainSure: '¿Descartar todas las lecturas de esta página?',
   actFirst: 'Actuar primero',
   actFirstClosed: 'Actuar primero: cerrado',
-  whatToDo: 'Qué hacer ahora',
+  whereFrom: 'De dónde viene este límite',
   whatWasToDo: 'Qué había que hacer',
   tellAndClose: 'Avisar a alguien y cerrarlo',
   nothingLeftOut: 'No se dejó nada fuera.',

@@ -57,6 +57,7 @@ export type { AsTheyWere, Cost, Costs, Had, Obtainable } from './fault/cost.js';
 export type { DoInstead, FaultCode } from './fault/faults.js';
 export { FAULT_CODES, FAULTS } from './fault/faults.js';
 export { type LessonCode, lessonOf } from './fault/lesson.js';
+export { type NothingToDo, nothingToDo } from './fault/nothingToDo.js';
 export { type OneThing, oneThingOf } from './fault/oneThing.js';
 export { properInstrument, properOf } from './fault/proper.js';
 export { shapley } from './fault/shapley.js';

@@ -1,10 +1,11 @@
 import { localeOf, type Words } from '@evenfall/words';
 import { createRoot } from 'react-dom/client';
+import { Router } from 'wouter';
 import { AppRoutes, fetchTheRest } from './App.js';
 import { type App, AppContext } from './app/context.js';
 import { deviceWords } from './app/deviceWords.js';
 import { runEffectsAtOnce } from './app/effectsAtOnce.js';
-import { listenForWayBack } from './app/wayBack.js';
+import { goUnlessHeld, listenForWayBack } from './app/wayBack.js';
 import { createCover } from './cover/cover.js';
 import { deviceClock } from './ports/clock.js';
 import { deviceCue } from './ports/cue.js';
@@ -183,9 +184,11 @@ async function draw(): Promise<void> {
   document.documentElement.lang = words.say.locale;
   root.render(
     <AppContext value={{ ...app, words }}>
-      <Gate>
-        <AppRoutes />
-      </Gate>
+      <Router aroundNav={goUnlessHeld}>
+        <Gate>
+          <AppRoutes />
+        </Gate>
+      </Router>
     </AppContext>,
   );
 }

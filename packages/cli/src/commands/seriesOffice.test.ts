@@ -79,7 +79,7 @@ describe('office visits beside a recording', () => {
     expect(chances[0]).toContain('with the office visits too');
     expect(chances.at(-2)).toContain('from these readings alone');
     expect(chances.at(-1)).toMatch(
-      /What is named first takes in the office visits and what is known of this age and sex/,
+      /The first also counts the office visits and what is known of people of this age and sex: go by that one/,
     );
     expect(stdout).toMatch(/^Assuming +Home minus office is taken as −5 mmHg/m);
     expect(stdout).toMatch(/^Pulse pressure +24 hours 50 \(SD 2\.2, 45 to 54\); day 51 .*; night 47 /m);

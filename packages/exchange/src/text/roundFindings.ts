@@ -2,7 +2,8 @@ import type { RoundNotes } from '@evenfall/clinical';
 import type { RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 
-type Fall = NonNullable<RoundValueKept['standing']>['falls'][number];
+type Test = NonNullable<RoundValueKept['standing']>;
+type Fall = Test['falls'][number];
 
 /**
  * What the two arms came to, in one sentence for each way a round stands; null where they were not held against each other.
@@ -31,17 +32,43 @@ export function armsFound(
   return eachOnce(said);
 }
 
-/** How far the pressure fell on the feet, and when; that nothing excludes a fall is said too. Null for no such test. */
+/**
+ * How far the pressure fell on the feet, and when; that nothing excludes a fall is said too, and what else was found on them: a late
+ * fall or one that was over, a low systolic, who felt unwell, a rise of the pulse that is to be reported. Null for no such test.
+ */
 export function standingFound(made: readonly RoundValueKept[], words: Words): string | null {
   const said = made.flatMap(({ standing }) => {
     if (standing === null) return [];
     const falls = standing.falls.filter(({ isFall }) => isFall === true).map((one) => fellText(one, words));
-    if (falls.length > 0) return [words.sentence('handover.fell', { text: words.say.allOf(falls) })];
+    const others = onFeet(standing, words);
+    if (falls.length > 0)
+      return [words.sentence('handover.fell', { text: words.say.allOf(falls) }), ...others];
     const { systolicFall: systolic, diastolicFall: diastolic } = standing.limits;
     const how = standing.positive === false ? 'handover.noFall' : 'handover.fallNotExcluded';
-    return [words.sentence(how, { systolic, diastolic })];
+    return [words.sentence(how, { systolic, diastolic }), ...others];
   });
   return eachOnce(said);
+}
+
+/** What a test found beside a fall, in the order of its flags. */
+function onFeet({ flags }: Test, words: Words): readonly string[] {
+  return flags.flatMap(({ code, figures }) => {
+    const minutes = figures.minutes ?? null;
+    switch (code) {
+      case 'fall-delayed':
+        return [words.sentence('handover.fellLate')];
+      case 'fall-recovered':
+        return [words.sentence('handover.fallOver', { minutes })];
+      case 'standing-systolic-low':
+        return [words.sentence('handover.lowOnFeet', { systolic: figures.systolic ?? null, minutes })];
+      case 'symptoms-on-standing':
+        return [words.sentence('handover.unwellOnFeet', { minutes })];
+      case 'rise-without-fall':
+        return [words.sentence('handover.pulseRose', { perMinute: figures.pulseRise ?? null })];
+      default:
+        return [];
+    }
+  });
 }
 
 function fellText(fall: Fall, words: Words): string {

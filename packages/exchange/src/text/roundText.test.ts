@@ -128,6 +128,40 @@ describe('one line', () => {
     );
   });
 
+  // Bedside handbook 3.14: a fall of 20/10 within 3 minutes, later a delayed one; the pulse from 30 a minute on without a fall; symptoms.
+  describe('of a test of lying and standing', () => {
+    const lying = (systolic: number, diastolic: number, pulsePerMinute: number | null = null) =>
+      run(2, { ...heard(systolic, diastolic), pulsePerMinute }, { ...under, place: { posture: 'lie' }, posture: { lyingMinutes: 5 } }); // biome-ignore format: a reading a line
+    const up = (minutes: number, numbers: readonly [number, number], pulsePerMinute: number | null = null, unwellUpright = false) =>
+      run(2 + minutes, { ...heard(...numbers), pulsePerMinute }, { ...under, place: { posture: 'stand' }, posture: { uprightMinutes: minutes, unwellUpright } }); // biome-ignore format: a reading a line
+
+    test('a fall under the limits is no fall, and is said by how much it is none', () => {
+      const said = line([lying(136, 84), up(1, [118, 76]), up(3, [122, 78])]);
+      expect(said).toContain('On standing the pressure did not fall by 20/10 mmHg.');
+    });
+
+    test('says what was low on the feet, however little it fell', () => {
+      const said = line([lying(102, 60), up(1, [86, 56]), up(3, [94, 58])]);
+      expect(said).toContain('On standing the pressure did not fall by 20/10 mmHg. The systolic was low, 86 at 1 min on the feet.'); // biome-ignore format: a sentence
+    });
+
+    test('says who felt unwell on the feet, and the rise of the pulse that is to be reported', () => {
+      const said = line([lying(124, 76, 70), up(1, [122, 78], 96, true), up(3, [120, 78], 104)]);
+      expect(said).toContain('The person felt unwell at 1 min on the feet. The pulse rose by 34 a minute on the feet, without a fall in the readings taken.'); // biome-ignore format: two sentences
+    });
+
+    test('a rise of the pulse under the limit is none to report', () => {
+      const said = line([lying(124, 76, 70), up(1, [122, 78], 96), up(3, [120, 78], 99)]);
+      expect(said).not.toContain('pulse rose');
+    });
+    test('a fall after the third minute is said to be a late one; one that was over, to be over', () => {
+      const late = line([lying(140, 84), up(1, [138, 84]), up(3, [136, 82]), up(5, [112, 70])]);
+      expect(late).toContain('by 28 systolic and 14 diastolic at 5 min. It is a delayed fall, later than three minutes.'); // biome-ignore format: two sentences
+      const over = line([lying(140, 84), up(1, [112, 70]), up(3, [136, 82])]);
+      expect(over).toContain('by 28 systolic and 14 diastolic at 1 min. It was over at 3 min on the feet.');
+    });
+  });
+
   test('says how far the pressure fell on standing, and orders nobody about', () => {
     const place = (posture: 'lie' | 'stand') => ({ place: { posture } });
     const said = line([

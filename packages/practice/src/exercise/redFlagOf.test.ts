@@ -1,7 +1,7 @@
 import { DEFAULT_ACT_NOW_RULES } from '@evenfall/clinical';
 import { BLANK } from '@evenfall/physiology';
-import { expect, test } from 'vitest';
-import { redFlagOf } from './redFlagOf.js';
+import { describe, expect, test } from 'vitest';
+import { couldBeKnown, redFlagOf } from './redFlagOf.js';
 
 const NOTHING = { systolic: null, diastolic: null };
 const flagOf = (systolic: number | null, diastolic: number | null, isPregnant = false) =>
@@ -30,4 +30,20 @@ test('what the scenario is about goes first', () => {
   expect(redFlagOf(scenario, [{ systolic: 190, diastolic: 90 }], DEFAULT_ACT_NOW_RULES)).toBe(
     'severe-in-pregnancy',
   );
+});
+
+describe('whether a severe pressure could be known', () => {
+  const known = (...written: Parameters<typeof couldBeKnown>[1]) =>
+    couldBeKnown({ redFlag: 'severe-pressure', traits: BLANK.traits }, written, DEFAULT_ACT_NOW_RULES);
+
+  test('by a number that was written, where it was severe itself', () => {
+    expect(known({ systolic: 176, diastolic: 96 })).toBe(false);
+    expect(known({ systolic: 182, diastolic: 96 })).toBe(true);
+    expect(known(NOTHING, { systolic: 176, diastolic: null })).toBe(false);
+  });
+
+  test('whoever wrote no number at all was not misled by one', () => {
+    expect(known()).toBe(true);
+    expect(known(NOTHING, NOTHING)).toBe(true);
+  });
 });

@@ -19,8 +19,8 @@ export function redFlagOf(
 }
 
 /**
- * Whether the observer could know of it: a pressure alone shows in nothing but the numbers that were written; whoever is unwell is seen
- * to be.
+ * Whether the observer could know of it: a pressure alone shows in nothing but the numbers that were written, and whoever wrote none
+ * was misled by none; whoever is unwell is seen to be.
  * @param written every pressure that was written in the visit
  */
 export function couldBeKnown(
@@ -28,5 +28,7 @@ export function couldBeKnown(
   written: readonly KnownPressure[],
   rules: ActNowRules,
 ): boolean {
+  const isWritten = written.some(({ systolic, diastolic }) => systolic !== null || diastolic !== null);
+  if (!isWritten) return true;
   return isUnwell({ redFlag }) || redFlagOf({ redFlag: null, traits }, written, rules) !== null;
 }

@@ -2,6 +2,7 @@ import type { Conduct } from './conduct.js';
 import type { Cost, Costs } from './cost.js';
 import { FAULT_FIGURES as F } from './figures.js';
 import type { LessonCode } from './lesson.js';
+import { sizeOfCost } from './sizeOfCost.js';
 import { WORTH_TELLING_MMHG } from './worthTelling.js';
 
 /** The one change that would do most; null: nothing was done wrong, as far as can be told, that moved anything to speak of. */
@@ -41,7 +42,7 @@ export function oneThingOf(
   const [dearest] = costs.filter(
     (one) => one.doInstead !== 'no-time-for-that' && (unwritten === undefined || !isOfLastSound(one)),
   );
-  const costsMmHg = dearest === undefined ? 0 : sizeOf(dearest);
+  const costsMmHg = dearest === undefined ? 0 : sizeOfCost(dearest);
   if (dearest !== undefined && costsMmHg >= F.outOfAcceptedMmHg.value) return { kind: 'cost', cost: dearest };
   if (unwritten !== undefined && costsMmHg < WORTH_TELLING_MMHG)
     return { kind: 'conduct', conduct: unwritten };
@@ -55,10 +56,4 @@ export function oneThingOf(
 function isOfLastSound({ code, systolic }: Cost): boolean {
   const isOfEar = code === 'misheard' || code === 'off-the-sound' || code === 'on-no-sound';
   return isOfEar && systolic !== null && Math.abs(systolic) < WORTH_TELLING_MMHG;
-}
-
-/** How much a fault moved the number that it moved more, mmHg; where it left nothing to be heard, without end. */
-function sizeOf({ systolic, diastolic }: Cost): number {
-  if (systolic === null && diastolic === null) return Infinity;
-  return Math.max(Math.abs(systolic ?? 0), Math.abs(diastolic ?? 0));
 }

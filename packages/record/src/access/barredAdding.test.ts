@@ -30,6 +30,7 @@ const countersigned = (agrees: boolean) =>
 const barred = (entry: StoredEntry, ...record: StoredEntry[]) =>
   barredAdding(entry, record).map(({ field, code, expected }) => `${field} ${code} ${expected}`);
 const WAITS = ['/amends/entry contradicts series-countersigned'];
+const OTHERS = ['/amends/entry contradicts own-entry-of-learner'];
 
 test('somebody else adds to a learner’s series once a supervisor agreed to it, and no sooner', () => {
   const learners = signed(1, LEARNER, 'preliminary');
@@ -44,9 +45,8 @@ test('nor by saying that what they add is preliminary: who signed it counts, not
   const added = signed(2, SUPERVISOR, 'preliminary', 1);
   expect(barred(added, learners)).toEqual(WAITS);
   expect(barred(added, learners, countersigned(false))).toEqual(WAITS);
-  expect(barred(added, learners, countersigned(true))).toEqual([]);
-  // What nobody is to countersign waits for nothing; whose it is to amend is another question.
-  expect(barred(added, signed(1, LEARNER, 'final'))).toEqual([]);
+  // As a learner nobody adds to what somebody else signed last, agreed to or not.
+  expect(barred(added, learners, countersigned(true))).toEqual(OTHERS);
   // A learner goes on with what they signed last, whoever began it.
   const begun = signed(1, SUPERVISOR, 'final');
   expect(barred(signed(3, LEARNER, 'preliminary', 2), begun, signed(2, LEARNER, 'preliminary', 1))).toEqual(
@@ -58,6 +58,13 @@ test('whoever signed it adds to it, as a learner or no longer one; and nothing w
   expect(barred(signed(2, LEARNER, 'preliminary', 1), signed(1, LEARNER, 'preliminary'))).toEqual([]);
   expect(barred(signed(2, LEARNER, 'final', 1), signed(1, LEARNER, 'preliminary'))).toEqual([]);
   expect(barred(signed(2, SUPERVISOR, 'final', 1), signed(1, LEARNER, 'final'))).toEqual([]);
+});
+
+test('a learner adds nothing to a final series that somebody else signed last', () => {
+  const final = signed(1, SUPERVISOR, 'final');
+  expect(barred(signed(2, LEARNER, 'preliminary', 1), final)).toEqual(OTHERS);
+  expect(barred(signed(2, SUPERVISOR, 'final', 1), final)).toEqual([]);
+  expect(barred(signed(2, SUPERVISOR, 'preliminary', 1), final)).toEqual([]);
 });
 
 test('a new series, an amendment of one that is not here and a mark of error add to nothing that waits', () => {

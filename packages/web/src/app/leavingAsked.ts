@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
-import { holdWayBack } from './wayBack.js';
+import { type Gone, holdOwnWay, holdWayBack } from './wayBack.js';
 
-/** A way off the page that was touched and waits for an answer: a link, or the browser's own way back. */
-export type WayOff = { readonly href: string } | 'back';
+/** A way off the page that was touched and waits for an answer: a link or a button of the app, or the browser's own way back. */
+export type WayOff = Gone | 'back';
 
 /** What was touched, as far as it says whether it leads off this page in this window. */
 export type Touched = {
@@ -26,7 +26,7 @@ export function leavesBy(
 }
 
 /**
- * Asks before the page is left while something on it is not decided: links and the way back wait for an answer, and closing
+ * Asks before the page is left while something on it is not decided: links, buttons that lead elsewhere and the way back wait for an answer, and closing
  * it is asked about by the browser in its own words.
  *
  * @returns the way that waits, and the two answers
@@ -54,7 +54,7 @@ export function useLeavingAsked(isUndecided: boolean) {
       if (href === null) return;
       event.preventDefault();
       event.stopPropagation();
-      setWay({ href });
+      setWay({ to: href, options: undefined });
     };
     // The browser has gone back already: this page is put in front again, before anything is drawn anew.
     const onBack = (event: PopStateEvent) => {
@@ -63,6 +63,12 @@ export function useLeavingAsked(isUndecided: boolean) {
       window.history.pushState(null, '', here);
       setWay('back');
     };
+    const letOwnGo = holdOwnWay(({ to, options }) => {
+      const touched = { href: to, target: '', isDownload: false, isElsewhere: false };
+      if (isFree.current || leavesBy(touched, window.location) === null) return false;
+      setWay({ to, options });
+      return true;
+    });
     const onClose = (event: BeforeUnloadEvent) => event.preventDefault();
     document.addEventListener('click', onClick, true);
     const letGo = holdWayBack(onBack);
@@ -70,6 +76,7 @@ export function useLeavingAsked(isUndecided: boolean) {
     return () => {
       document.removeEventListener('click', onClick, true);
       letGo();
+      letOwnGo();
       window.removeEventListener('beforeunload', onClose);
     };
   }, [isUndecided]);
@@ -78,7 +85,7 @@ export function useLeavingAsked(isUndecided: boolean) {
     isFree.current = true;
     setWay(null);
     if (way === 'back') window.history.back();
-    else go(way.href);
+    else go(way.to, way.options);
   };
   return { way, stay: () => setWay(null), leave };
 }

@@ -25,6 +25,7 @@ import { localDate } from '../ports/stampAt.js';
 import { placeText } from '../pressure/placeText.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { bandsOf } from '../trend/bands.js';
+import { drawnIn, evenScale } from '../trend/evenScale.js';
 import { TrendFigure } from '../trend/TrendFigure.js';
 import { TrendKey } from '../trend/TrendKey.js';
 import { averageText, titleText } from '../trend/trendText.js';
@@ -147,8 +148,7 @@ function PrintedTrend({ trend }: { readonly trend: readonly TrendRound[] }) {
     .filter(({ id }) => id === 'circulation')
     .map((band) => ({ ...band, height: TREND_HEIGHT }));
   const span = wholeSpan(trend);
-  // One round is no course of anything.
-  if (span === null || bands.length === 0 || trend.length < 2) return null;
+  if (span === null || evenScale(trend, drawnIn(bands)) === null) return null;
   return (
     <figure className="print-trend">
       <TrendFigure

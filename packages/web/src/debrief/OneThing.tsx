@@ -5,6 +5,7 @@ import {
   type Debrief,
   type DebriefRules,
   type LessonCode,
+  nothingToDo,
   oneThingOf,
 } from '@evenfall/practice';
 import type { Aids } from '@evenfall/record';
@@ -27,12 +28,11 @@ type OneThingProps = {
 /** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
 export function OneThing({ result, scenario, lesson, rules, aids }: OneThingProps) {
   const { words } = useApp();
-  const { costs, conduct, entered } = result;
+  const { costs, conduct, entered, accepted } = result;
   const one = oneThingOf(costs, conduct, lesson);
   if (one === null) {
     if (entered.systolic === null && entered.diastolic === null) return null;
-    const says = costs.costs.length > 0 ? 'nothingLarge' : 'nothingToChange';
-    return <p className="debrief-one">{words.sentence(`debrief.${says}`)}</p>;
+    return <p className="debrief-one">{words.sentence(`debrief.nothing-${nothingToDo(costs, accepted)}`)}</p>;
   }
   const texts =
     one.kind === 'lesson'

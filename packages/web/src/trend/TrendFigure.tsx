@@ -3,7 +3,7 @@ import { scaleLinear, scaleUtc } from 'd3-scale';
 import { type PointerEvent, type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { type DrawnBand, numbersOf } from './bands.js';
-import { evenScale, roundTicks } from './evenScale.js';
+import { drawnIn, evenScale, roundTicks } from './evenScale.js';
 import { Mark } from './Mark.js';
 import { roundTickTexts, tickText } from './tickText.js';
 import { titleText } from './trendText.js';
@@ -44,10 +44,7 @@ export function TrendFigure({ bands, rounds, span, at, label, printedWidth, onRe
   const width = printedWidth ?? measured;
   const [drag, setDrag] = useState<{ readonly from: number; readonly to: number } | null>(null);
   const right = Math.max(width - RIGHT, LEFT + 1);
-  const even =
-    printedWidth === undefined
-      ? null
-      : evenScale(rounds, ({ value }) => bands.some(({ holds }) => holds.includes(value.of)));
+  const even = printedWidth === undefined ? null : evenScale(rounds, drawnIn(bands));
   const x =
     even === null
       ? scaleUtc().domain([span.from, span.to]).range([LEFT, right])

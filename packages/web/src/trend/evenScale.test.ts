@@ -31,7 +31,11 @@ test('readings minutes apart stand clear of each other beside a gap of days', ()
 });
 
 test('what has no mark takes no place', () => {
-  expect(evenScale(ROUNDS, ({ entry }) => entry === 'b0')?.places).toEqual([0.5]);
+  expect(evenScale(ROUNDS, ({ entry }) => entry === 'a0' || entry === 'b0')?.places).toEqual([0.5, 1.5]);
+});
+
+test('one time is no course of anything, and has no place: however many rounds are beside it', () => {
+  expect(evenScale(ROUNDS, ({ entry }) => entry === 'b0')).toBeNull();
   expect(evenScale(ROUNDS, () => false)).toBeNull();
 });
 

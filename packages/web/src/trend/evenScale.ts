@@ -1,4 +1,5 @@
 import type { TrendRound } from '@evenfall/record';
+import type { DrawnBand } from './bands.js';
 import { wallClock } from './view.js';
 
 /** How far a reading stands from the one before it in its round, as a share of what lies between two rounds. */
@@ -16,7 +17,7 @@ export type EvenScale = {
 
 /**
  * The places of what is drawn where each round has one of its own, as on a paper chart, so that the readings of one round
- * can be told apart beside a gap of days. Null where nothing is drawn.
+ * can be told apart beside a gap of days. Null where fewer than two times are drawn: one is no course of anything.
  *
  * @param isDrawn whether a value has a mark; what has none takes no place
  *
@@ -31,7 +32,7 @@ export function evenScale(
     for (const point of points)
       if (isDrawn(point) && !roundOf.has(wallClock(point.at))) roundOf.set(wallClock(point.at), round);
   const all = [...roundOf].toSorted(([one], [other]) => one - other);
-  if (all.length === 0) return null;
+  if (all.length < 2) return null;
   let place = 0.5;
   const places = all.map(([, round], at) => {
     const before = all[at - 1];
@@ -39,6 +40,11 @@ export function evenScale(
     return place;
   });
   return { times: all.map(([time]) => time), places, width: place + 0.5 };
+}
+
+/** Whether one of the bands has a mark for a value. */
+export function drawnIn(bands: readonly Pick<DrawnBand, 'holds'>[]) {
+  return ({ value }: TrendRound['points'][number]) => bands.some(({ holds }) => holds.includes(value.of));
 }
 
 /** A time that is written under the drawing: at the first mark of a round. */

@@ -98,15 +98,15 @@ export const seriesLines = {
   categoryOf: (f: { category: string }, _say: Say) =>
     `${f.category}, by this rule set: a name for these readings, not for the person`,
   noCategory: 'none by this rule set',
-  isHigh: 'high, by this rule set: said of these readings, not of the person',
-  isNotHigh: 'not high, by this rule set: said of these readings, not of the person',
+  isHigh: 'high, by this rule set: that is about these readings and is no diagnosis of the person',
+  isNotHigh: 'not high, by this rule set: that is about these readings and is no diagnosis of the person',
   chanceOf: (
     f: { threshold: string; systolic: number | null; diastolic: number | null; prior: string },
     say: Say,
   ) =>
     `that the usual level is at or above ${f.threshold}, under the stated assumptions: systolic ${f.systolic === null ? 'not known' : chance(f.systolic, say)}, diastolic ${f.diastolic === null ? 'not known' : chance(f.diastolic, say)} (${f.prior})`,
   chancesDiffer: (f: { hasAge: boolean; hasOffice: boolean }, _say: Say) =>
-    `All are about the same usual level. What is named first takes in ${[...(f.hasOffice ? ['the office visits'] : []), ...(f.hasAge ? ['what is known of this age and sex'] : [])].join(' and ')} beside the readings: read that one where it is right of this person; what is named last is what the readings say alone. What the rule set says above stands whatever they say.`,
+    `All are about the same usual level. The first also counts ${[...(f.hasOffice ? ['the office visits'] : []), ...(f.hasAge ? ['what is known of people of this age and sex'] : [])].join(' and ')}: go by that one if it is true of this person. The last goes by the readings alone. None of them changes what the rule set says above.`,
   flatPrior: 'from these readings alone',
   agePrior: 'with what is known of this age and sex',
   officePrior: 'with the office visits too',

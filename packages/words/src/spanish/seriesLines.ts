@@ -93,12 +93,13 @@ export const seriesLines: Reworded<typeof lines> = {
   categoryOf: (f) =>
     `${f.category}, según este conjunto de reglas: un nombre para estas lecturas, no para la persona`,
   noCategory: 'ninguna según este conjunto de reglas',
-  isHigh: 'alta, según este conjunto de reglas: se dice de estas lecturas, no de la persona',
-  isNotHigh: 'no alta, según este conjunto de reglas: se dice de estas lecturas, no de la persona',
+  isHigh: 'alta, según este conjunto de reglas: trata de estas lecturas y no es un diagnóstico de la persona',
+  isNotHigh:
+    'no alta, según este conjunto de reglas: trata de estas lecturas y no es un diagnóstico de la persona',
   chanceOf: (f, say) =>
     `de que el nivel habitual esté en ${f.threshold} o más, bajo los supuestos indicados: sistólica ${f.systolic === null ? 'no se sabe' : chance(f.systolic, say)}, diastólica ${f.diastolic === null ? 'no se sabe' : chance(f.diastolic, say)} (${f.prior})`,
   chancesDiffer: (f) =>
-    `Todas tratan del mismo nivel habitual. Lo primero cuenta, además de las lecturas, con ${[...(f.hasOffice ? ['las visitas a la consulta'] : []), ...(f.hasAge ? ['lo que se sabe de esta edad y sexo'] : [])].join(' y ')}: lea esa si es cierto de esta persona; lo último es lo que dicen las lecturas solas. Lo que dice arriba el conjunto de reglas vale digan lo que digan.`,
+    `Todas tratan del mismo nivel habitual. La primera cuenta también con ${[...(f.hasOffice ? ['las visitas a la consulta'] : []), ...(f.hasAge ? ['lo que se sabe de personas de esta edad y sexo'] : [])].join(' y ')}: guíese por ella si es cierto de esta persona. La última se guía solo por las lecturas. Ninguna cambia lo que dice arriba el conjunto de reglas.`,
   flatPrior: 'solo con estas lecturas',
   agePrior: 'con lo que se sabe de esta edad y sexo',
   officePrior: 'con las visitas a la consulta además',

@@ -113,7 +113,7 @@ export const debrief = {
   accepted: 'Accepted',
   isAccepted: 'yes',
   isNotAccepted: 'not yet',
-  isFar: 'read right, but not to be relied on',
+  isFar: 'read right, but far from what is true on average',
   notWritten: 'not written',
   truthHint:
     'To be had then: what the book’s hand and an eye on the needle would have written at that very moment, from the same heartbeats, with the person, the cuff and the place prepared by the book, to the nearest mark. You are judged by it. True on average: what a perfect listener would have heard over the minute about your reading, with the person prepared by the book.',
@@ -217,9 +217,13 @@ export const debrief = {
     `The sounds began at ${say.number(f.firstMmHg)}, fell silent below ${say.number(f.topMmHg)} and came back at ${say.number(f.backMmHg)} mmHg.`,
   gapFelt: (f: MmHg, say: Say) =>
     `You had felt the pulse up to ${say.number(f.mmHg)} mmHg: a first sound far below that is a reason to listen again.`,
-  nothingLarge:
+  'nothing-excused':
+    'What moved this reading there was no time to mend: with somebody who cannot wait, the help comes first. Nothing else that was found would have moved it more than a gauge can show.',
+  'nothing-unexplained':
+    'This reading is off, and no single thing that was done tells why. Look at what moved your numbers below, and take it again.',
+  'nothing-small':
     'Nothing that was done wrong moved this reading by more than a gauge can show. Do it the same way again.',
-  nothingToChange: 'Nothing was done wrong in this reading, as far as can be told. Do it the same way again.',
+  'nothing-none': 'Nothing was done wrong in this reading, as far as can be told. Do it the same way again.',
 
   costs: 'What moved your numbers',
   costsHint:

@@ -7,6 +7,14 @@ type Arm = { side: string; mmHg: number };
 /** From which falls of systolic and diastolic on the test speaks of one, mmHg. */
 type FallLimits = { readonly systolic: number; readonly diastolic: number };
 
+/** After how many minutes on the feet; 0 is at once, null is not known. */
+type OnFeet = { readonly minutes: number | null };
+
+function onFeet({ minutes }: OnFeet, say: Say): string {
+  if (minutes === null) return ' on the feet';
+  return minutes === 0 ? ' at once on the feet' : ` at ${say.short(minutes)} min on the feet`;
+}
+
 /** A person's values for another place: as a file, or as plain text by a template. And values that came from another place. */
 export const handover = {
   title: 'Hand over',
@@ -81,6 +89,16 @@ export const handover = {
     `On standing the pressure did not fall by ${say.short(f.systolic)}/${say.short(f.diastolic)} mmHg.`,
   fallNotExcluded: (f: FallLimits, say: Say) =>
     `No fall of ${say.short(f.systolic)}/${say.short(f.diastolic)} mmHg in the readings taken standing; one is not excluded.`,
+  /** A fall that came later than a fall is looked for, after the minutes of it. */
+  fellLate: 'It is a delayed fall, later than three minutes.',
+  fallOver: (f: OnFeet, say: Say) => `It was over${onFeet(f, say)}.`,
+  lowOnFeet: (f: OnFeet & { systolic: number | null }, say: Say) =>
+    f.systolic === null
+      ? `The systolic was low${onFeet(f, say)}.`
+      : `The systolic was low, ${say.short(f.systolic)}${onFeet(f, say)}.`,
+  unwellOnFeet: (f: OnFeet, say: Say) => `The person felt unwell${onFeet(f, say)}.`,
+  pulseRose: (f: { perMinute: number | null }, say: Say) =>
+    `The pulse rose${f.perMinute === null ? '' : ` by ${say.rate(f.perMinute)} a minute`} on the feet, without a fall in the readings taken.`,
   again: (f: { from: string; by: string; why: string }) =>
     `Pressure due again from ${f.from}, by ${f.by} (${f.why}).`,
   againFrom: (f: { from: string; why: string }) => `Pressure due again from ${f.from} (${f.why}).`,

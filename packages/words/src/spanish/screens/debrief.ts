@@ -109,7 +109,7 @@ export const debrief: Reworded<typeof english> = {
     `De la ${f.part}, ${signed(f.ofReading, say, 0)} mmHg son de mano, oído y ojo, y ${signed(f.ofPreparing, say, 0)} de lo que no se preparó.`,
   accepted: 'Aceptado',
   isAccepted: 'sí',
-  isFar: 'bien leída, pero no es de fiar',
+  isFar: 'bien leída, pero lejos de la verdadera de media',
   isNotAccepted: 'todavía no',
   notWritten: 'sin escribir',
   truthHint:
@@ -200,9 +200,13 @@ export const debrief: Reworded<typeof english> = {
     `Los ruidos empezaron en ${say.number(f.firstMmHg)}, callaron por debajo de ${say.number(f.topMmHg)} y volvieron en ${say.number(f.backMmHg)} mmHg.`,
   gapFelt: (f, say) =>
     `Usted había notado el pulso hasta ${say.number(f.mmHg)} mmHg: un primer ruido muy por debajo es motivo para escuchar otra vez.`,
-  nothingLarge:
+  'nothing-excused':
+    'Lo que movió esta lectura no había tiempo de corregirlo: con quien no puede esperar, primero es la ayuda. Nada más de lo que se encontró la habría movido más de lo que muestra un manómetro.',
+  'nothing-unexplained':
+    'Esta lectura se desvía, y ninguna cosa de las que se hicieron dice por qué. Mire abajo lo que movió sus números y tómela otra vez.',
+  'nothing-small':
     'Nada de lo que se hizo mal movió esta lectura más de lo que muestra un manómetro. Hágalo otra vez igual.',
-  nothingToChange: 'En esta lectura nada se hizo mal, hasta donde se puede saber. Hágalo otra vez igual.',
+  'nothing-none': 'En esta lectura nada se hizo mal, hasta donde se puede saber. Hágalo otra vez igual.',
 
   costs: 'Lo que movió sus números',
   costsHint:

@@ -1,5 +1,12 @@
 import type { handover as english } from '../../english/screens/handover.js';
 import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
+
+function onFeet({ minutes }: { readonly minutes: number | null }, say: Say): string {
+  if (minutes === null) return ' de pie';
+  if (minutes === 0) return ' nada más ponerse de pie';
+  return minutes === 1 ? ' al minuto de pie' : ` a los ${say.short(minutes)} min de pie`;
+}
 
 /** As in `english/screens/handover`; the names of fields in braces are the same in every language. */
 export const handover: Reworded<typeof english> = {
@@ -62,6 +69,15 @@ export const handover: Reworded<typeof english> = {
     `Al ponerse de pie la presión no bajó ${say.short(f.systolic)}/${say.short(f.diastolic)} mmHg.`,
   fallNotExcluded: (f, say) =>
     `Ninguna bajada de ${say.short(f.systolic)}/${say.short(f.diastolic)} mmHg en las lecturas de pie; no queda descartada.`,
+  fellLate: 'Es una bajada tardía, después de tres minutos.',
+  fallOver: (f, say) => `Ya había pasado${onFeet(f, say)}.`,
+  lowOnFeet: (f, say) =>
+    f.systolic === null
+      ? `La sistólica fue baja${onFeet(f, say)}.`
+      : `La sistólica fue baja, ${say.short(f.systolic)}${onFeet(f, say)}.`,
+  unwellOnFeet: (f, say) => `La persona se encontró mal${onFeet(f, say)}.`,
+  pulseRose: (f, say) =>
+    `El pulso subió${f.perMinute === null ? '' : ` ${say.rate(f.perMinute)} por minuto`} de pie, sin bajada en las lecturas tomadas.`,
   again: (f) => `Toca medir de nuevo la presión desde las ${f.from}, antes de las ${f.by} (${f.why}).`,
   againFrom: (f) => `Toca medir de nuevo la presión desde las ${f.from} (${f.why}).`,
   ofOtherRound: (f) => `${f.text}, por la ronda de ${f.at}`,

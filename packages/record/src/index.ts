@@ -166,6 +166,7 @@ export type { Role } from './entry/role.js';
 export { ROLES, role } from './entry/role.js';
 export type { Stamp } from './entry/stamp.js';
 export { stamp } from './entry/stamp.js';
+export { type FailedGauge, failedGauge } from './equipment/failedGauge.js';
 export type { Cuffs, Gauge, GaugeLine, Naming, PlaceEquipment } from './equipment/placeEquipment.js';
 export { placeEquipment } from './equipment/placeEquipment.js';
 export type { GaugeReading } from './equipment/readingsWith.js';

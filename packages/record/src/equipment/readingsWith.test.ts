@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { StoredEntry } from '../entry/entry.js';
 import { at, frame, idOf, kept, runContent } from '../testing/work.js';
+import { failedGauge } from './failedGauge.js';
 import { readingsInDoubt, readingsWith } from './readingsWith.js';
 
 const GAUGE = idOf(1);
@@ -63,4 +64,33 @@ test('are in doubt after the last good check and before the repair, neither of t
   expect(minutes(ms(20), ms(50))).toEqual([at(30), at(40)]);
   expect(minutes(null, ms(20))).toEqual([at(10)]);
   expect(minutes(ms(20), null)).toEqual([at(30), at(40), at(50)]);
+});
+
+// Bedside handbook 3.4: what was read from a gauge that failed is in doubt. Said beside the reading: our decision.
+test('a reading says itself which gauge it was read from, where a check of that one failed', () => {
+  const ms = (minute: number) => Date.parse(at(minute));
+  const doubt = (of: 'comparison' | 'zero', after: number, until: number | null) => ({
+    of,
+    afterMs: ms(after),
+    failedMs: ms(after + 5),
+    untilMs: until === null ? null : ms(until),
+  });
+  const named = { what: 'gauge', name: 'Gauge 3', type: 'aneroid' } as never;
+  const gauges = (...doubts: ReturnType<typeof doubt>[]) => [
+    { id: GAUGE, named, standing: { state: 'usable' as never, checks: [], doubts } },
+  ];
+  const of = (minute: number, gauge: string | null, known: ReturnType<typeof gauges>) => {
+    const entry = read(minute, minute, gauge);
+    return entry.kind === 'run' ? failedGauge(entry, known) : null;
+  };
+  const failed = gauges(doubt('comparison', 10, null));
+  expect(of(12, GAUGE, failed)).toEqual({ name: 'Gauge 3', checks: ['comparison'] });
+  expect(of(10, GAUGE, failed)).toBeNull();
+  expect(of(12, OTHER, failed)).toBeNull();
+  expect(of(12, null, failed)).toBeNull();
+  expect(of(12, GAUGE, gauges())).toBeNull();
+  // Repaired since: what was read before stays in doubt, what was read after is not.
+  const repaired = gauges(doubt('comparison', 10, 20), doubt('zero', 11, 20), doubt('zero', 10, 20));
+  expect(of(15, GAUGE, repaired)).toEqual({ name: 'Gauge 3', checks: ['comparison', 'zero'] });
+  expect(of(25, GAUGE, repaired)).toBeNull();
 });

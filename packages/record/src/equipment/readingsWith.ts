@@ -32,10 +32,10 @@ export function readingsWith(gauge: string, entries: readonly StoredEntry[]): Ga
 }
 
 /** Of readings of a gauge, those that a failed check of it puts in doubt. */
-export function readingsInDoubt(
-  readings: readonly GaugeReading[],
+export function readingsInDoubt<Reading extends Pick<GaugeReading, 'measuredAt'>>(
+  readings: readonly Reading[],
   { afterMs, untilMs }: Pick<GaugeDoubt, 'afterMs' | 'untilMs'>,
-): GaugeReading[] {
+): Reading[] {
   return readings.filter(({ measuredAt }) => {
     const at = Date.parse(measuredAt);
     return (afterMs === null || at > afterMs) && (untilMs === null || at < untilMs);

@@ -11,6 +11,7 @@ import { Page } from '../parts/Page.js';
 import { beginRound } from '../round/rounds.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadRules } from '../server/load.js';
+import { loadEquipment } from '../server/loadEquipment.js';
 import { loadPlaceProtocols } from '../server/loadProtocols.js';
 import { useMay } from '../signIn/useAccess.js';
 import { ErasePanel } from './ErasePanel.js';
@@ -35,7 +36,7 @@ export function PersonPage({ person }: { readonly person: string }) {
   const chart = useMemo(() => projectChart(entries), [entries]);
   const rulesOf = useRulesOf();
   const isPrinting = useIsPrinting();
-  useEffect(() => void Promise.all([loadRules(app), loadPlaceProtocols(app)]), [app]);
+  useEffect(() => void Promise.all([loadRules(app), loadPlaceProtocols(app), loadEquipment(app)]), [app]);
   const hasRounds = chart.rounds.length > 0;
   useEffect(() => {
     if (!hasRounds) return;

@@ -5,7 +5,10 @@ import {
   type Chart,
   type ChartRound,
   type DueRecheck,
+  failedGauge,
+  type Gauge,
   openIn,
+  pressureWritten,
   projectTrend,
   resultsStanding,
   type StoredEntry,
@@ -18,6 +21,7 @@ import { type ReactNode, useMemo } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
+import { useKnownEquipment } from '../equipment/useEquipment.js';
 import { FactsLines } from '../facts/FactsLines.js';
 import { chartedText, isVoidCharted, signOfCharted } from '../parts/charted.js';
 import { duesText } from '../people/dueText.js';
@@ -31,6 +35,7 @@ import { TrendKey } from '../trend/TrendKey.js';
 import { averageText, titleText } from '../trend/trendText.js';
 import { wholeSpan } from '../trend/view.js';
 import { contentOfEntry } from './contentOfEntry.js';
+import { gaugeFailedText } from './GaugeFailed.js';
 import { PrintedFoot } from './PrintedEnds.js';
 import { preparedText } from './preparedText.js';
 import { openText, openTitles, printedNotes, printedResults } from './printedNotes.js';
@@ -308,6 +313,7 @@ type WordsProps = Pick<RoundProps, 'round' | 'birthDate' | 'signs' | 'agents' | 
 function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): readonly ReactNode[] {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
+  const { equipment } = useKnownEquipment();
   const by = { rulesOf, birthDate };
   const signing = signingOf(round) ?? round.signed?.original;
   const values = round.isInError ? [] : resultsStanding(round, rulesOf);
@@ -346,6 +352,11 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
     ...(others.length > 0
       ? [others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />)]
       : []),
+    ...failedIn(round, equipment?.gauges ?? []).map(({ written, failed }) => (
+      <strong key={`${written} ${failed.name}`}>
+        {written}: {gaugeFailedText(failed, words)}
+      </strong>
+    )),
     ...(values.length > 1 ? [words.sentence('chart.disputed')] : []),
     ...[...printedResults(round, by, words), ...printedNotes(round, by, words)].map(({ of, text }) => (
       <span key={`${of} ${text}`}>
@@ -372,6 +383,19 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
       </span>
     )),
   ];
+}
+
+/** The pressures that stand in a round and were read from a gauge that failed. */
+function failedIn({ values, isInError }: ChartRound, gauges: readonly Gauge[]) {
+  if (isInError) return [];
+  return values.flatMap(({ current }) =>
+    current.flatMap((entry) => {
+      const failed = entry.kind === 'run' ? failedGauge(entry, gauges) : null;
+      return entry.kind !== 'run' || failed === null
+        ? []
+        : [{ written: pressureWritten(entry.content), failed }];
+    }),
+  );
 }
 
 function PrintedOther({ value, isInError }: ValueProps) {

@@ -8,6 +8,7 @@ import { isVoidCharted, signOfCharted } from '../parts/charted.js';
 import { Flags } from '../parts/Flags.js';
 import { ArmCharted } from './ArmCharted.js';
 import { contentOfEntry } from './contentOfEntry.js';
+import { GaugeFailed } from './GaugeFailed.js';
 import { reasonText } from './reasonText.js';
 import { WholeStory } from './WholeStory.js';
 import { whoText } from './who.js';
@@ -88,7 +89,12 @@ function Standing({ entry, original, person, agents, flags }: StandingProps) {
           })}
         </p>
       ) : null}
-      {entry.kind === 'run' ? <ArmCharted run={entry} person={person} /> : null}
+      {entry.kind === 'run' ? (
+        <>
+          <ArmCharted run={entry} person={person} />
+          <GaugeFailed run={entry} />
+        </>
+      ) : null}
       {isVoidCharted(given) ? null : <Flags flags={flags} />}
     </div>
   );

@@ -11,6 +11,12 @@ import { loadEquipment } from '../server/loadEquipment.js';
 export function useEquipment() {
   const app = useApp();
   useEffect(() => void loadEquipment(app), [app]);
+  return { ...useKnownEquipment(), again: () => loadEquipment(app) };
+}
+
+/** The same as far as it is known already: asked for by nobody. */
+export function useKnownEquipment() {
+  const app = useApp();
   const asked = useKept(({ known }) => known.equipment);
   const record = asked.value;
   const rules = useInForce().asked.value?.equipmentRules;
@@ -19,7 +25,7 @@ export function useEquipment() {
     () => (record === null || rules === undefined ? null : standingOn(record, today, rules)),
     [record, today, rules],
   );
-  return { asked, again: () => loadEquipment(app), equipment, today };
+  return { asked, equipment, today };
 }
 
 function standingOn(record: EquipmentRecord, today: string, rules: EquipmentRules): PlaceEquipment {

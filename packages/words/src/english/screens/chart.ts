@@ -25,6 +25,8 @@ export const chart = {
   closedWaiting: (f: { whom: string; at: string; said: string }) =>
     `Acted on; kept on this device, waiting for the server. Told: ${f.whom}, ${f.at}. Said back: ${f.said}`,
   toldWhom: 'Whom did you tell?',
+  gaugeFailed: (f: { name: string; text: string }, _say: Say) =>
+    `Read from ${f.name}, a gauge that failed a check (${f.text}): this number is in doubt. Take the pressure again with another gauge before anybody goes by it.`,
   toldWhomMissing: 'Write whom you told.',
   toldAt: 'When?',
   saidBack: 'What was said back?',

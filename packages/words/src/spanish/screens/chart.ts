@@ -24,6 +24,8 @@ export const chart: Reworded<typeof english> = {
   closedWaiting: (f) =>
     `Se actuó; está guardado en este dispositivo y espera al servidor. Se avisó a: ${f.whom}, ${f.at}. Respuesta: ${f.said}`,
   toldWhom: '¿A quién avisó?',
+  gaugeFailed: (f) =>
+    `Leída en ${f.name}, un manómetro que no pasó una comprobación (${f.text}): este número está en duda. Vuelva a tomar la presión con otro manómetro antes de que alguien se guíe por él.`,
   toldWhomMissing: 'Escriba a quién avisó.',
   toldAt: '¿Cuándo?',
   saidBack: '¿Qué le respondieron?',

@@ -377,7 +377,7 @@ export { DEFAULT_READINGS_RULES, readingsRulesOf } from './round/readingsRules.j
 export type { LeftOutReason, ReadingsToAverage } from './round/readingsToAverage.js';
 export { readingsToAverage } from './round/readingsToAverage.js';
 export type { Recheck, RecheckClass, RecheckCode } from './round/recheckAfter.js';
-export { RECHECK_CLASSES, recheckAfter } from './round/recheckAfter.js';
+export { RECHECK_CLASSES, recheckAfter, recheckUrgency } from './round/recheckAfter.js';
 export type { RecheckCircumstances } from './round/recheckClass.js';
 export { recheckClass } from './round/recheckClass.js';
 export { recheckFlag } from './round/recheckFlag.js';

@@ -49,3 +49,24 @@ export function recheckAfter(recheckClass: RecheckClass, rules: RecheckRules): R
       ];
   }
 }
+
+/** The most urgent first; null is an alert of which no pressure is to be looked at again. */
+const BY_URGENCY: readonly (string | null)[] = [
+  'recheck-at-once',
+  null,
+  'recheck-pregnancy',
+  'recheck-severe',
+  'recheck-abnormal-soon',
+  'recheck-abnormal-later',
+] satisfies readonly (RecheckCode | null)[];
+
+/**
+ * How urgent a repeat is beside others: 0 is the most urgent; a code of another program comes last.
+ *
+ * @param code null: an alert is open, and no pressure is to be looked at again
+ * Source: bedside handbook 3.15 and 3.16, as `RECHECK_CLASSES`; where an alert alone stands: common practice, no source.
+ */
+export function recheckUrgency(code: string | null): number {
+  const at = BY_URGENCY.indexOf(code);
+  return at === -1 ? BY_URGENCY.length : at;
+}

@@ -299,6 +299,12 @@ describe('a recheck', () => {
   };
   const byFeel = { method: 'palpation', moments: [{ what: 'pulse back', mmHg: 118 }] };
 
+  test('of a very low one felt after a severe one the list says the very low one: the most urgent, not the oldest', () => {
+    const felt = { ...byFeel, moments: [{ what: 'pulse back', mmHg: 84 }] };
+    const { recheck } = projectLatest([...severe, ...other(30, 12, felt)]);
+    expect(recheck).toMatchObject({ code: 'recheck-at-once', fromAt: at(12) });
+  });
+
   // Conventions 6: a site other than the upper arm is charted and never averaged or categorised with it.
   test('is not ended by a wrist, by a palpated systolic, nor by what nobody signed', () => {
     expect(codes([...severe, ...other(30, 12, byEar)])).toEqual([]);

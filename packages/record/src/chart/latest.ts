@@ -1,3 +1,4 @@
+import { recheckUrgency } from '@evenfall/clinical';
 import type { StoredEntry } from '../entry/entry.js';
 import type { DueDiary } from './chartDiaries.js';
 import { dutiesOf } from './duties.js';
@@ -11,7 +12,7 @@ import type { RulesOf } from './valueStanding.js';
 export type Latest = NewestValues & {
   /** Acts-now that nobody has closed. */
   readonly actNow: number;
-  /** When the pressure is to be looked at again first: why, from when, and by when if a source says so. */
+  /** The most urgent time when the pressure is to be looked at again, of equal ones the first: why, from when, and by when if a source says so. */
   readonly recheck: Omit<DueRecheck, 'round'> | null;
   /** Learners' rounds that wait for a supervisor. */
   readonly toCountersign: number;
@@ -32,7 +33,9 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
   const { rounds } = projectChart(entries);
   const { actNow, rechecks, toCountersign, diaries, awayUntil } = dutiesOf(rounds, entries, rulesOf);
   const [diary] = diaries;
-  const [first] = rechecks.toSorted((a, b) => Date.parse(a.fromAt) - Date.parse(b.fromAt));
+  const [first] = rechecks.toSorted(
+    (a, b) => recheckUrgency(a.code) - recheckUrgency(b.code) || Date.parse(a.fromAt) - Date.parse(b.fromAt),
+  );
   return {
     ...newestValues(rounds, rulesOf),
     actNow: actNow.length,

@@ -5,11 +5,14 @@ import { dueRows } from './dueRows.js';
 const NOW = { at: '2026-11-25T10:00:00.000+01:00', zone: 'Europe/Oslo', asEntered: null };
 const time = (clock: string) => `2026-11-25T${clock}:00+01:00`;
 
-function person(id: string, from: string | null, by: string | null = null, actNow = 0): PersonRow {
-  const recheck =
-    from === null
-      ? null
-      : { code: 'recheck-severe', fromAt: time(from), byAt: by === null ? null : time(by) };
+function person(
+  id: string,
+  from: string | null,
+  by: string | null = null,
+  actNow = 0,
+  code = 'recheck-severe',
+): PersonRow {
+  const recheck = from === null ? null : { code, fromAt: time(from), byAt: by === null ? null : time(by) };
   const latest = {
     pulse: null,
     breaths: null,
@@ -45,5 +48,27 @@ test('after whoever has an alert, what is late comes first, then what may be tak
     'now',
     'ahead',
     'ahead later',
+  ]);
+});
+
+// Bedside handbook 3.15 and 3.16: whoever is unwell or very low first, then severe in pregnancy, severe, high by category.
+test('of those whose time has come, as of those with an alert, the most urgent comes first, however long another has waited', () => {
+  const rows = [
+    person('high, long late', '08:00', '08:05', 0, 'recheck-abnormal-soon'),
+    person('severe, since', '09:50'),
+    person('pregnant, late', '09:40', '09:59', 0, 'recheck-pregnancy'),
+    person('very low, late', '09:57', '09:58', 0, 'recheck-at-once'),
+    person('alert, high', '09:00', '09:05', 1, 'recheck-abnormal-soon'),
+    person('alert, very low', '09:57', '09:58', 1, 'recheck-at-once'),
+    person('alert of another kind', null, null, 1),
+  ];
+  expect(dueRows(rows, NOW).map(({ row }) => row.id)).toEqual([
+    'alert, very low',
+    'alert of another kind',
+    'alert, high',
+    'very low, late',
+    'pregnant, late',
+    'severe, since',
+    'high, long late',
   ]);
 });

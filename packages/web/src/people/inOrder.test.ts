@@ -36,8 +36,8 @@ test('whoever needs somebody stands first: act now, late, due, and the rest as t
     person('act now too', 2),
   ];
   expect(inOrder(rows, now).map(({ id }) => id)).toEqual([
-    'act now',
     'act now too',
+    'act now',
     'later',
     'late',
     'at its last minute',

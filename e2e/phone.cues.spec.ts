@@ -58,14 +58,15 @@ test('a count is silent unless a tick was chosen; the screen stays awake; a slip
     expect(await heard()).toBe(0);
   });
 
-  await test.step('what was removed is put back in one step, and its number shows only then', async () => {
+  await test.step('what was removed is put back in one step, which says what comes back', async () => {
     await expect(page.getByText('76', { exact: true }).first()).toBeVisible();
     await page.getByRole('button', { name: 'Remove' }).tap();
     await expect(page.getByText('Removed.')).toBeVisible();
     await expect(page.getByText('76', { exact: true })).toHaveCount(0);
     await expectAccessible(page);
     await page.reload();
-    await page.getByRole('button', { name: 'Put it back' }).tap();
+    await page.getByRole('button', { name: 'Put 76 back' }).tap();
+    await expect(page.getByText('Put back: 76.')).toBeVisible();
     await page.goto(page.url().replace(/\/round.*$/, '/round'));
     await expect(page.getByRole('region', { name: 'Pulse' }).getByText('76', { exact: true })).toBeVisible();
   });

@@ -33,6 +33,7 @@ export function PressurePage({ person }: { readonly person: string }) {
       person={person}
       title={words.sentence('app.pressure')}
       isBare
+      slipPage="pressure"
       showsRest={waitsForRest}
       soFar={(round) => <SoFar round={round} {...besideReading(round)} />}
     >

@@ -9,7 +9,7 @@ import {
   type RoundRules,
 } from '@evenfall/clinical';
 import type { Gauge, RunPlace, Stamp } from '@evenfall/record';
-import type { NotDone, RoundDraft } from '../round/draft.js';
+import { type NotDone, type RoundDraft, slipOver } from '../round/draft.js';
 import type { Reopened } from '../round/measuring.js';
 import { endedRest } from '../round/restDraft.js';
 import { firstToRead } from './marks.js';
@@ -138,7 +138,7 @@ export function displayAmong(
  */
 export function withReading(draft: RoundDraft, reading: DraftRun): RoundDraft {
   const rest = draft.rest === null ? null : endedRest(draft.rest, reading.keptAt);
-  return withPressure({ ...draft, rest }, (pressure) => ({
+  return withPressure({ ...slipOver(draft, 'pressure'), rest }, (pressure) => ({
     ...pressure,
     values: [
       ...pressure.values,

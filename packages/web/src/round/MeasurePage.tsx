@@ -42,7 +42,7 @@ export function MeasurePage({ person, sign }: MeasureProps) {
       beside={(round) => <SignBeside round={round} sign={sign} />}
       isBare
       isRestQuiet={({ draft }) => isTimed(draft[sign].measuring)}
-      isSlipUnnamed
+      slipPage={sign}
       alsoUnder={(round) => <PostureTime round={round} sign={sign} />}
       soFar={(round) =>
         round.draft[sign].measuring.at === 'shown' ? <SoFarHere round={round} leftOut={[sign]} /> : null

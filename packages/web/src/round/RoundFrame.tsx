@@ -7,6 +7,7 @@ import { Page } from '../parts/Page.js';
 import { useIsWide } from '../parts/useIsWide.js';
 import { RestLine } from './RestLine.js';
 import { SlipLine } from './SlipLine.js';
+import type { SlipPage } from './slip.js';
 import { useCameFrom } from './useCameFrom.js';
 import type { Round } from './useRound.js';
 import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
@@ -31,8 +32,8 @@ type FrameProps = {
   readonly alsoUnder?: (round: Round) => ReactNode;
   /** Whether the rest changes no word, since somebody counts. */
   readonly isRestQuiet?: (round: Round) => boolean;
-  /** Whether what can be put back is without its name, since the person may read along. */
-  readonly isSlipUnnamed?: boolean;
+  /** Which page it is for what was taken out on it, if anything can be. */
+  readonly slipPage?: SlipPage;
   /** What was taken so far, beside the step where there is room for it. */
   readonly soFar?: (round: Round) => ReactNode;
   readonly children: (shown: InRound) => ReactNode;
@@ -50,7 +51,7 @@ export function RoundFrame({
   showsRest,
   alsoUnder,
   isRestQuiet,
-  isSlipUnnamed = false,
+  slipPage,
   soFar,
   children,
 }: FrameProps) {
@@ -84,7 +85,7 @@ export function RoundFrame({
                 isQuiet={isRestQuiet?.(round) ?? false}
               />
               {alsoUnder?.(round)}
-              <SlipLine round={round} isUnnamed={isSlipUnnamed} />
+              {slipPage === undefined ? null : <SlipLine round={round} page={slipPage} />}
             </>
           )}
         </>

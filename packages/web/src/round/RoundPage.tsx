@@ -43,7 +43,7 @@ export function RoundPage({ person }: { readonly person: string }) {
           <>
             <IdentityOf record={asked.value} />
             <RestLine round={round} isElsewhere={restOf(round.draft.rest) !== null} />
-            <SlipLine round={round} />
+            <SlipLine round={round} page="review" />
           </>
         ) : null
       }

@@ -5,6 +5,7 @@ import type {
   EmergencyFeature,
   Interruption,
   Preparation,
+  RoundSign,
   Sign,
   SignOf,
   Taps,
@@ -147,13 +148,18 @@ export function withMeasuring(draft: RoundDraft, sign: CountOf, measuring: Measu
   return withSign(draft, sign, (was) => ({ ...was, measuring }));
 }
 
-/** A value came in: it is shown, and a reason for having none is gone. */
+/** A value came in: it is shown, and a reason for having none is gone. One taken out before it stays out. */
 export function withValue(draft: RoundDraft, sign: CountOf, value: DraftValue): RoundDraft {
-  return withSign(draft, sign, ({ values }) => ({
+  return withSign(slipOver(draft, sign), sign, ({ values }) => ({
     values: [...values, value],
     notDone: null,
     measuring: { at: 'shown', entry: value.entry },
   }));
+}
+
+/** Another of the same sign was taken, so that the one taken out is not put back beside it. */
+export function slipOver(draft: RoundDraft, sign: RoundSign): RoundDraft {
+  return draft.slip?.of === sign ? { ...draft, slip: null } : draft;
 }
 
 /** A slip undone before signing: the value was never there. */
@@ -303,7 +309,7 @@ function hasMore({ pressure, measures, measuresNotDone, exceptions, note }: Roun
 export function withMeasure(draft: RoundDraft, measure: DraftMeasure): RoundDraft {
   const { of } = measure.sign;
   const { [of]: _taken, ...measuresNotDone } = draft.measuresNotDone;
-  return { ...draft, measures: [...draft.measures, measure], measuresNotDone };
+  return { ...slipOver(draft, of), measures: [...draft.measures, measure], measuresNotDone };
 }
 
 /** What was read of a sign put right, in its place. */

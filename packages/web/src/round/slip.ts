@@ -16,6 +16,22 @@ export type Slip =
   | { readonly of: 'pressure'; readonly value: DraftRun }
   | { readonly of: Exclude<RoundSign, CountOf | 'pressure'>; readonly value: DraftMeasure };
 
+/** The pages of a round on which something can be taken out. */
+export type SlipPage = CountOf | 'pressure' | 'signs' | 'review';
+
+/** What can be put back on a page: what was taken out of its own signs, and on the review whatever was. */
+export function slipOn({ slip }: Pick<RoundDraft, 'slip'>, page: SlipPage | null): Slip | null {
+  if (slip === null || page === null) return null;
+  if (page === 'review' || slip.of === page) return slip;
+  const isRead = slip.of !== 'pulse' && slip.of !== 'breaths' && slip.of !== 'pressure';
+  return page === 'signs' && isRead ? slip : null;
+}
+
+/** The page where it was taken out was left: what is put back is put back in sight, or not at all. */
+export function withoutSlip(draft: RoundDraft): RoundDraft {
+  return draft.slip === null ? draft : { ...draft, slip: null };
+}
+
 /** A count or taps taken out. */
 export function valueRemoved(draft: RoundDraft, of: CountOf, entry: string): RoundDraft {
   const value = draft[of].values.find((one) => one.entry === entry);

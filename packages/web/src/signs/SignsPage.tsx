@@ -28,6 +28,7 @@ export function SignsPage({ person }: { readonly person: string }) {
       person={person}
       title={words.sentence('signs.title')}
       isBare
+      slipPage="signs"
       alsoUnder={(round) => <PostureClock round={round} />}
       soFar={(round) => <SoFar round={round} leftOut={['measures']} />}
     >

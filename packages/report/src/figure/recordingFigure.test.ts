@@ -17,9 +17,9 @@ const DIARY: DayNight = { by: 'asleep-range', asleep: { from: 23 * 60, to: 7 * 6
 
 function drawnBy(
   readings: readonly SeriesReading[],
-  more: { dayNight?: DayNight; id?: string; isAllUsed?: boolean; said?: typeof words } = {},
+  more: { dayNight?: DayNight; id?: string; isAllUsed?: boolean; said?: typeof words; width?: number } = {},
 ) {
-  const { dayNight = DIARY, id = 'esc-2024', isAllUsed = false, said = words } = more;
+  const { dayNight = DIARY, id = 'esc-2024', isAllUsed = false, said = words, width } = more;
   const protocol = presetProtocol({ ambulatory: id });
   if (!protocol.ok) throw new Error(id);
   const rules = ambulatoryRules(protocol.value);
@@ -33,10 +33,33 @@ function drawnBy(
     restored: new Set(),
   };
   const result = ambulatoryResult(readings, known, rules);
-  return recordingFigure({ readings, result, rules, dayNight }, said);
+  return recordingFigure({ readings, result, rules, dayNight }, said, width === undefined ? {} : { width });
 }
 
 const one = (index: number, day: number, clock: string, typed: string) => readingAt(index, day, clock, typed);
+
+test('the crosses are in the key where a measurement failed, and nowhere else', () => {
+  const failed = A1.map((reading, k) =>
+    k === 3 ? { ...reading, systolic: null, diastolic: null } : reading,
+  );
+  const keyOf = (readings: readonly SeriesReading[]) =>
+    elementsOf(drawnBy(readings).svg)
+      .map(({ text }) => text)
+      .join(' ');
+  expect(keyOf(failed)).toContain('Crosses: measurements that failed.');
+  expect(keyOf(A1)).not.toContain('Crosses');
+});
+
+test('as narrow as on a phone of 390 px it has the whole day with its night, and no number of readings on another', () => {
+  const figure = drawnBy(A1, { width: 264 });
+  const night = withClass(figure.svg, 'figure-night')[0]!.at;
+  expect(Number(night.x) + Number(night.width)).toBeLessThan(264);
+  const clocks = elementsOf(figure.svg).filter(({ text }) => /^\d\d:00$/.test(text));
+  expect(clocks.map(({ text }) => text)).toEqual(['12:00', '18:00', '00:00', '06:00']);
+  const least = Math.min(...clocks.slice(1).map(({ at }, k) => Number(at.x) - Number(clocks[k]!.at.x)));
+  expect(least).toBeGreaterThan(35);
+  expect(elementsOf(figure.svg).filter(({ text }) => /^[12]$/.test(text))).toEqual([]);
+});
 
 // Source of A1: out-of-office handbook 19 (an invented recording). What the plot is: handbook 18, point 3.
 describe('the invented recording A1 in its figure', () => {

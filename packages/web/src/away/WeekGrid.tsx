@@ -1,5 +1,6 @@
 import { actFirstIn, completedYears, isChild, type RoundFacts } from '@evenfall/clinical';
-import { type ClipboardEvent, type KeyboardEvent, useRef } from 'react';
+import { LONGEST_NOTE } from '@evenfall/record';
+import { type ClipboardEvent, type KeyboardEvent, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { unbroken } from '../app/figuresText.js';
 import { dayText } from '../app/times.js';
@@ -18,6 +19,7 @@ import {
   GRID_PARTS,
   type GridPart,
   type GridRow,
+  noteField,
   sittingTime,
   timeField,
   typedIn,
@@ -159,6 +161,7 @@ export function WeekGrid({ state, facts }: { readonly state: IntakeState; readon
                   onPaste={onPaste}
                 />
               ))}
+              <DayNote day={day} dayName={name} state={state} />
             </section>
           );
         })}
@@ -166,6 +169,33 @@ export function WeekGrid({ state, facts }: { readonly state: IntakeState; readon
     </>
   );
 }
+
+/** What stands on paper beside the readings of a day: folded away where nothing is written there. */
+function DayNote({ day, dayName, state: { form, intake } }: DayNoteProps) {
+  const { words } = useApp();
+  const text = form.text(noteField(day));
+  const [isOpen] = useState(text !== '');
+  const hasReading = intake.rows.some(
+    (row) => row.day === day && GRID_CELLS.some((cell) => typedIn(row, form.text)[cell] !== ''),
+  );
+  return (
+    <details className="folded away-day-note" open={isOpen}>
+      <summary>{words.sentence('away.dayNote')}</summary>
+      <input
+        type="text"
+        aria-label={words.sentence('away.dayNoteOf', { text: dayName })}
+        maxLength={LONGEST_NOTE}
+        value={text}
+        onChange={({ target }) => form.set(noteField(day), target.value)}
+      />
+      {text.trim() === '' || hasReading ? null : (
+        <p className="small notice">{words.sentence('away.dayNoteAlone')}</p>
+      )}
+    </details>
+  );
+}
+
+type DayNoteProps = { readonly day: number; readonly dayName: string; readonly state: IntakeState };
 
 type SittingProps = {
   readonly day: number;

@@ -7,6 +7,7 @@ import {
   gridRows,
   gridTable,
   halfTypedIn,
+  noteField,
   sittingTime,
   timeField,
 } from './weekGrid.js';
@@ -105,4 +106,35 @@ test('a sitting at the end of the day goes on past midnight, so that no two of i
       .slice(1)
       .map((line) => line.split('\t')[0]),
   ).toEqual(['2025-03-31 23:59', '2025-04-01 00:00']);
+});
+
+test('what was written beside a day is the note of its first reading, and of no other', () => {
+  const rows = gridRows(TWO, 2);
+  const evening = { day: 1, part: 'evening', reading: 1 } as const;
+  const second = { day: 1, part: 'evening', reading: 2 } as const;
+  const later = { day: 2, part: 'morning', reading: 1 } as const;
+  const numbers = [evening, second, later].flatMap((row) => [
+    [cellField(row, 'systolic'), '142'],
+    [cellField(row, 'diastolic'), '88'],
+  ]);
+  const notesOf = (fields: Readonly<Record<string, string>>) => {
+    const table = gridTable(rows, typed({ ...Object.fromEntries(numbers), ...fields }));
+    const read = readSeries(table.text, {
+      kind: 'home',
+      zone: 'Europe/Lisbon',
+      dates: null,
+      unit: 'mmHg',
+      mapping: null,
+      areColumnsSure: true,
+    });
+    expect([read.questions, read.refused, read.readings.length]).toEqual([[], [], 3]);
+    return read.readings.map(({ index }) => read.beside.find((one) => one.index === index)?.note ?? null);
+  };
+  expect(notesOf({ [noteField(1)]: ' dizzy, "new" tablet\tat six ' })).toEqual([
+    'dizzy,  new  tablet at six',
+    null,
+    null,
+  ]);
+  expect(notesOf({ [noteField(2)]: 'slept badly' })).toEqual([null, null, 'slept badly']);
+  expect(notesOf({})).toEqual([null, null, null]);
 });

@@ -49,6 +49,11 @@ export function timeField({ day, part }: Pick<GridRow, 'day' | 'part'>): string 
   return `${day} ${part} at`;
 }
 
+/** The field that holds what was written beside the readings of a day. */
+export function noteField(day: number): string {
+  return `${day} note`;
+}
+
 /** The text of a field of the form. */
 export type TextOf = (field: string) => string;
 
@@ -86,9 +91,14 @@ export const COLUMN_OF: Readonly<Record<GridCell, number>> = { systolic: 2, dias
 /** A minute lies between readings of a sitting. Source: out-of-office handbook 2 (readings one to two minutes apart). */
 const MINUTES_APART = 1;
 
-/** What was typed as a table. Rows without any number are no rows: a blank is never a zero. */
+/**
+ * What was typed as a table. Rows without any number are no rows: a blank is never a zero. What was written beside a day is the
+ * note of its first reading.
+ */
 export function gridTable(rows: readonly GridRow[], text: TextOf): GridTable {
-  const lines = [HEADING.join('\t')];
+  const hasNotes = rows.some(({ day }) => text(noteField(day)).trim() !== '');
+  const lines = [[...HEADING, ...(hasNotes ? ['note'] : [])].join('\t')];
+  const noted = new Set<number>();
   const rowOfLine = new Map<number, GridRow>();
   for (const row of rows) {
     const typed = typedIn(row, text);
@@ -97,6 +107,8 @@ export function gridTable(rows: readonly GridRow[], text: TextOf): GridTable {
     const { clock, days } = later(at, (row.reading - 1) * MINUTES_APART);
     const time = `${dayLater(text('firstDay'), row.day - 1 + days) ?? ''} ${clock}`;
     const cells = [time, ...GRID_CELLS.map((cell) => typed[cell]), row.part];
+    if (hasNotes) cells.push(noted.has(row.day) ? '' : text(noteField(row.day)).trim());
+    noted.add(row.day);
     lines.push(cells.map((cell) => cell.replaceAll(/[\t"]/g, ' ')).join('\t'));
     rowOfLine.set(lines.length, row);
   }

@@ -50,7 +50,7 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
           <WaitingLine key={one.id} entry={one} />
         ))}
         {begun === null ? null : (
-          <li className="away-line round-waiting">
+          <li className="away-line">
             <Link href={`/people/${person}/away/new`}>
               {words.sentence('diary.begun', { readings: begun })}
             </Link>

@@ -228,6 +228,9 @@ export const away = {
     `mmHg, the mean of ${say.short(f.used)} of ${say.counted(f.readings, READINGS)}`,
   wholeMeanOf: (f: { used: number; readings: number }, say: Say) =>
     `mmHg, the mean of ${say.short(f.used)} of ${say.counted(f.readings, READINGS)} over 24 hours`,
+  dayNote: 'Medicines, symptoms',
+  dayNoteOf: (f: Text) => `Medicines, symptoms, ${f.text}`,
+  dayNoteAlone: 'No reading of this day yet: the note is kept with its first one.',
   pulseIs: (f: { pulse: number }, say: Say) => `pulse ${say.number(f.pulse)}`,
   categoryIs: (f: Text) => `Category: ${f.text}.`,
   patternIs: (f: Text) => `Pattern: ${f.text}.`,

@@ -213,6 +213,9 @@ export const away: Reworded<typeof english> = {
   meanOf: (f, say) => `mmHg, la media de ${say.short(f.used)} de ${say.counted(f.readings, READINGS)}`,
   wholeMeanOf: (f, say) =>
     `mmHg, la media de ${say.short(f.used)} de ${say.counted(f.readings, READINGS)} en 24 horas`,
+  dayNote: 'Medicinas, síntomas',
+  dayNoteOf: (f) => `Medicinas, síntomas, ${f.text}`,
+  dayNoteAlone: 'Aún no hay lectura de este día: la nota se guarda con la primera.',
   pulseIs: (f, say) => `pulso ${say.number(f.pulse)}`,
   categoryIs: (f) => `Categoría: ${f.text}.`,
   patternIs: (f) => `Patrón: ${f.text}.`,

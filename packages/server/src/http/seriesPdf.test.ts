@@ -316,7 +316,9 @@ describe('a series as a PDF', () => {
     expect([sizes[0], language]).toEqual([[612, 792], 'es-MX']);
     expect(pages[0]).toContain('Presión arterial en casa');
     expect(pages[1]).toContain('2025-03-03 7:30 AM');
-    expect(came.headers.get('content-disposition')).toBe('attachment; filename="evenfall-home-2025-03-03.pdf"');
+    expect(came.headers.get('content-disposition')).toBe(
+      'attachment; filename="evenfall-home-2025-03-03.pdf"',
+    );
   });
 
   test('names somebody and has its numbers, whatever letters and digits are asked of the fonts', async () => {

@@ -3,9 +3,12 @@ import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
+import { nameIn } from '../parts/Identity.js';
 import { loadAgents } from '../server/load.js';
 import { SignedInLine } from '../signIn/SignedInLine.js';
 import { useMay, useSignedIn } from '../signIn/useAccess.js';
+import { recordKey } from '../store/known.js';
+import { lostTo, withAgent } from './unsignedSets.js';
 
 const ADD_AGENT = 'add-agent';
 
@@ -25,13 +28,18 @@ function ChosenMeasures() {
   // Once open it stays open, so that arrow keys can go on through the names.
   const [isOpen, setOpen] = useState(chosen === null);
   const [isAdding, setAdding] = useState(false);
+  const [asked, setAsked] = useState<{ readonly agent: string | null } | null>(null);
   const mayAdd = useMay('owner', 'supervisor');
   useEffect(() => void loadAgents(app), [app]);
 
   if (agents === null) return null;
-  const choose = (agent: string | null) => {
-    store.change((state) => ({ ...state, kept: { ...state.kept, agent } }));
+  const becomes = (agent: string | null) => {
+    setAsked(null);
+    store.change((state) => ({ ...state, kept: withAgent(state.kept, agent) }));
   };
+  /** What was typed and not signed goes with whoever typed it, which is said first. */
+  const choose = (agent: string | null) =>
+    lostTo(store.get().kept, agent).length === 0 ? becomes(agent) : setAsked({ agent });
   const name = agents.find(({ id }) => id === chosen)?.name;
   if (name !== undefined && !isOpen) {
     return (
@@ -65,6 +73,19 @@ function ChosenMeasures() {
           )}
         </Field>
       )}
+      {asked === null ? null : (
+        <div className="notice" role="alert">
+          <p>{words.sentence('people.setsLost', { text: lostText() })}</p>
+          <div className="buttons">
+            <button type="button" className="button" onClick={() => becomes(asked.agent)}>
+              {words.sentence('people.loseSets')}
+            </button>
+            <button type="button" className="button button-quiet" onClick={() => setAsked(null)}>
+              {words.sentence('app.cancel')}
+            </button>
+          </div>
+        </div>
+      )}
       {!mayAdd ? null : isAdding || agents.length === 0 ? (
         <AddAgent
           onAdded={(agent) => {
@@ -80,6 +101,16 @@ function ChosenMeasures() {
       )}
     </div>
   );
+
+  function lostText(): string {
+    const { kept, known } = store.get();
+    return lostTo(kept, asked?.agent ?? null)
+      .map(({ person, text }) => {
+        const name = nameIn(known.records[recordKey('care', person)]?.value ?? null);
+        return name === undefined ? text : `${text} (${name})`;
+      })
+      .join(', ');
+  }
 }
 
 function AddAgent({ onAdded }: { readonly onAdded: (agent: string) => void }) {

@@ -42,6 +42,9 @@ export const people = {
   measuring: 'Measuring:',
   change: 'Change who is measuring',
   choose: 'Choose a name',
+  setsLost: (f: Text) =>
+    `Typed and not signed: ${f.text}. Whoever measures next starts on a blank keypad: sign it first, or it is gone.`,
+  loseSets: 'Change, and let it go',
   addAgent: 'Add a name',
   agentName: 'Name of whoever measures',
   agentHint: 'Kept on this device until you choose another.',

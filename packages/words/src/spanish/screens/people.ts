@@ -43,6 +43,9 @@ export const people: Reworded<typeof english> = {
   measuring: 'Mide:',
   change: 'Cambiar quién mide',
   choose: 'Elija un nombre',
+  setsLost: (f) =>
+    `Escrito y sin firmar: ${f.text}. Quien mida después empieza con el teclado en blanco: firme antes, o se pierde.`,
+  loseSets: 'Cambiar, y perderlo',
   addAgent: 'Añadir un nombre',
   agentName: 'Nombre de quien mide',
   agentHint: 'Se guarda en este dispositivo hasta que elija otro.',

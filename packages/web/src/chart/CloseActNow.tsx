@@ -17,6 +17,7 @@ import { useMeasuring } from '../signIn/useAccess.js';
 import type { WaitingRound } from '../store/kept.js';
 import { ActNowList } from './ActNowList.js';
 import { type ActNowSaid, isAllOpen } from './allOpen.js';
+import { hasWords, isBeforeMeasured } from './tellingText.js';
 
 type CloseProps = {
   readonly round: Pick<ChartRound, 'id'>;
@@ -44,14 +45,15 @@ export function CloseActNow({ round, person, open, saw, says, above, onClosed }:
   const [refused, setRefused] = useState<string | null>(null);
   const [whom, said] = [form.text('whom').trim(), form.text('said').trim()];
   const toldAt = clock.stampOf(form.text('at'));
-  const isTimeWrong = toldAt === null || Date.parse(toldAt.at) > Date.parse(now.at) + 60_000;
+  const isTooEarly = toldAt !== null && isBeforeMeasured(toldAt, saw);
+  const isTimeWrong = toldAt === null || isTooEarly || Date.parse(toldAt.at) > Date.parse(now.at) + 60_000;
 
   const waiting = useKept(({ kept }) => closingOf(kept, round.id));
 
   const close = async () => {
     setAsked(true);
     setRefused(null);
-    if (whom === '' || said === '' || toldAt === null || isTimeWrong) return;
+    if (!hasWords(whom) || !hasWords(said) || toldAt === null || isTimeWrong) return;
     if (agent === null) return setRefused(words.sentence('review.needsAgent'));
     const entry = {
       frame: 1 as const,
@@ -86,7 +88,7 @@ export function CloseActNow({ round, person, open, saw, says, above, onClosed }:
     } else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   const missing = (text: string, key: 'chart.toldWhomMissing' | 'chart.saidBackMissing') =>
-    isAsked && text === '' ? words.sentence(key) : null;
+    isAsked && !hasWords(text) ? words.sentence(key) : null;
   return (
     // A group and no landmark: a chart may have several.
     // biome-ignore lint/a11y/useSemanticElements: a fieldset holds controls alone, and this holds what was found too
@@ -127,7 +129,11 @@ export function CloseActNow({ round, person, open, saw, says, above, onClosed }:
             </Field>
             <Field
               label={words.sentence('chart.toldAt')}
-              wrong={isAsked && isTimeWrong ? words.sentence('amend.timeMissing') : null}
+              wrong={
+                isAsked && isTimeWrong
+                  ? words.sentence(isTooEarly ? 'chart.toldTooEarly' : 'amend.timeMissing')
+                  : null
+              }
             >
               {(control) => (
                 <input

@@ -27,10 +27,11 @@ export const chart = {
   toldWhom: 'Whom did you tell?',
   gaugeFailed: (f: { name: string; text: string }, _say: Say) =>
     `Read from ${f.name}, a gauge that failed a check (${f.text}): this number is in doubt. Take the pressure again with another gauge before anybody goes by it.`,
-  toldWhomMissing: 'Write whom you told.',
+  toldWhomMissing: 'Write whom you told: a name or a post.',
+  toldTooEarly: 'That is before it was measured: write when you told them.',
   toldAt: 'When?',
   saidBack: 'What was said back?',
-  saidBackMissing: 'Write what was said back.',
+  saidBackMissing: 'Write what was said back, in words.',
   close: 'Close it',
   closedLine: 'Closed.',
   closedNow: (f: { whom: string; at: string; said: string }) => `Closed: told ${f.whom}, ${f.at}. ${f.said}`,

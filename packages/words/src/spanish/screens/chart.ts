@@ -26,10 +26,11 @@ export const chart: Reworded<typeof english> = {
   toldWhom: '¿A quién avisó?',
   gaugeFailed: (f) =>
     `Leída en ${f.name}, un manómetro que no pasó una comprobación (${f.text}): este número está en duda. Vuelva a tomar la presión con otro manómetro antes de que alguien se guíe por él.`,
-  toldWhomMissing: 'Escriba a quién avisó.',
+  toldWhomMissing: 'Escriba a quién avisó: un nombre o un puesto.',
+  toldTooEarly: 'Eso es antes de la medición: escriba cuándo avisó.',
   toldAt: '¿Cuándo?',
   saidBack: '¿Qué le respondieron?',
-  saidBackMissing: 'Escriba qué le respondieron.',
+  saidBackMissing: 'Escriba qué le respondieron, con palabras.',
   close: 'Cerrarlo',
   closedLine: 'Cerrado.',
   closedNow: (f) => `Cerrado: se avisó a ${f.whom}, ${f.at}. ${f.said}`,

@@ -116,7 +116,7 @@ export async function notDone(page: Page, sign: string, why = 'the person declin
 export async function typePressure(page: Page, keys: string, done = 'Keep this reading'): Promise<void> {
   const keypad = page.getByRole('group', { name: 'Numbers' });
   for (const key of keys) {
-    await keypad.getByRole('button', { name: key === '/' ? 'stroke' : key, exact: true }).click();
+    await keypad.getByRole('button', { name: key === '/' ? 'slash' : key, exact: true }).click();
   }
   await page.getByRole('button', { name: done }).click();
 }

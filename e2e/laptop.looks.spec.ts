@@ -20,7 +20,7 @@ const PAGES: readonly (readonly [path: string, what: RegExp])[] = [
   ['people/RUFUS/hand-over', /What will be copied/],
   ['people/RUFUS/facts', /Add a fact/],
   ['people/RUFUS/identity', /Put it right/],
-  ['people/RUFUS/quick', /stroke|Rub out/],
+  ['people/RUFUS/quick', /slash|Rub out/],
 ];
 
 async function eachPage(page: Page, address: string, at: (path: string) => Promise<void>): Promise<void> {

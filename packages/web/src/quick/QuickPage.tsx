@@ -15,6 +15,7 @@ import { useForm } from '../app/forms.js';
 import { useGaugeAtHand } from '../equipment/GaugeChoice.js';
 import { FactsLines } from '../facts/FactsLines.js';
 import { Asking } from '../parts/Asking.js';
+import { Choices } from '../parts/Choices.js';
 import { Flags } from '../parts/Flags.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
@@ -33,6 +34,7 @@ import { carriedPlace } from './carriedPlace.js';
 import { partText } from './partText.js';
 import { QuickKeypad } from './QuickKeypad.js';
 import { QuickPlace } from './QuickPlace.js';
+import { isAskedForRhythm, notInWindow, setWindowSeconds } from './setWindow.js';
 import { readTypedSet, type SetMethod } from './typedSet.js';
 import { type QuickRound, useQuickRound } from './useQuickRound.js';
 import { useSettled } from './useSettled.js';
@@ -119,7 +121,15 @@ function QuickSet({ person, round, record }: SetProps) {
   }, []);
 
   const { clock: startsOn, first } = store.get().kept.start ?? countRules;
-  const counted = { windowSeconds: Number(habit.text('windowSeconds')), clock: startsOn, first };
+  const { hasIrregularRhythm } = facts.round;
+  const isRhythmAsked = isAskedForRhythm(hasIrregularRhythm, countRules);
+  const windowSeconds = setWindowSeconds(
+    form.text('windowSeconds'),
+    habit.text('windowSeconds'),
+    hasIrregularRhythm,
+    countRules,
+  );
+  const counted = { windowSeconds, clock: startsOn, first };
   const { set, wrong } = readTypedSet(text, { method: form.text('method') as SetMethod, counted }, inForce);
   const place = placeIn(form, set, round);
   const isCuffWrong = place !== null && !isCuffKnown(place.place);
@@ -131,6 +141,7 @@ function QuickSet({ person, round, record }: SetProps) {
     sequence: store.get().kept.sequence,
     measuredAt: begun,
     keptAt: { session, atMs: clock.monotonicMs() },
+    rhythmFelt: isRhythmAsked ? rhythmOf(form.text('rhythm')) : null,
   };
   const next = set === null || place === null ? null : withTypedSet(draft, set, place.place, gauge, start);
   const standing = next === null ? null : standingOf(next, { facts, inForce, program });
@@ -165,6 +176,7 @@ function QuickSet({ person, round, record }: SetProps) {
     if (keep() === null) return;
     form.set('text', '');
     form.set('at', '');
+    form.set('windowSeconds', '');
     setMade({ run: ids(), pulse: ids() });
     setAsked(false);
     field.current?.focus();
@@ -182,8 +194,16 @@ function QuickSet({ person, round, record }: SetProps) {
   };
   // Asked and never guessed.
   const swapped = wrong?.code === 'not-below-systolic' ? otherWayRound(text) : null;
+  const unreached = notInWindow(wrong);
   const says =
-    wrong === null ? null : words.problem(wrong, { nameOf: (field) => partText(field, words) }).message;
+    unreached !== null
+      ? words.sentence('quick.notInWindow', unreached)
+      : wrong === null
+        ? null
+        : words.problem(wrong, { nameOf: (field) => partText(field, words) }).message;
+  const isWindowAsked = isRhythmAsked
+    ? set?.pulse != null || unreached !== null
+    : unreached !== null && (isAsked || isSettled);
   return (
     <form
       className="measure quick"
@@ -218,6 +238,25 @@ function QuickSet({ person, round, record }: SetProps) {
           {words.sentence('pressure.otherWayRound', { text: swapped })}
         </button>
       )}
+      {isWindowAsked ? (
+        <Choices
+          legend={words.sentence('quick.countedFor')}
+          choices={countRules.pulseWindowsSeconds.map((seconds) => ({
+            id: String(seconds),
+            text: words.sentence('quick.seconds', { seconds }),
+          }))}
+          chosen={String(windowSeconds)}
+          onChoose={(seconds) => form.set('windowSeconds', seconds)}
+        />
+      ) : null}
+      {isWindowAsked && isRhythmAsked ? (
+        <Choices
+          legend={words.sentence('quick.rhythmFelt')}
+          choices={RHYTHMS.map((id) => ({ id, text: words.sentence(`count.${id}`) }))}
+          chosen={rhythmOf(form.text('rhythm'))}
+          onChoose={(rhythm) => form.set('rhythm', rhythm)}
+        />
+      ) : null}
       {isSettled && standing !== null && next !== null ? (
         <>
           <ActNowPanel standing={standing} />
@@ -229,7 +268,13 @@ function QuickSet({ person, round, record }: SetProps) {
       ) : null}
       <QuickPlace
         form={form}
-        habit={habit}
+        habit={{
+          text: () => String(windowSeconds),
+          set: (field, text) => {
+            form.set(field, text);
+            if (!isRhythmAsked) habit.set(field, text);
+          },
+        }}
         carried={carried}
         place={place?.place ?? null}
         windows={countRules.pulseWindowsSeconds}
@@ -288,6 +333,13 @@ function QuickSet({ person, round, record }: SetProps) {
     const { n, windowSeconds } = set?.pulse ?? { n: 0, windowSeconds: 0 };
     return words.sentence('quick.pulseIs', { n, seconds: windowSeconds });
   }
+}
+
+const RHYTHMS = ['irregular', 'regular'] as const;
+
+/** How the pulse felt of somebody whose pulse is known to be irregular: so, in sight, until something else is said. */
+function rhythmOf(chosen: string): (typeof RHYTHMS)[number] {
+  return RHYTHMS.find((one) => one === chosen) ?? 'irregular';
 }
 
 type Placed = {

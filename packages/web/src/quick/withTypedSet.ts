@@ -1,7 +1,7 @@
 import type { RunPlace, Stamp } from '@evenfall/record';
 import type { Instant } from '../pressure/pressureDraft.js';
 import { withPressure, withReading } from '../pressure/pressureSteps.js';
-import { NOTHING_NOTICED, type RoundDraft, withValue } from '../round/draft.js';
+import { NOTHING_NOTICED, type Noticed, type RoundDraft, withValue } from '../round/draft.js';
 import type { TypedSet } from './typedSet.js';
 
 /** What a typed set is kept under: ids made once, and the next numbers of this device. */
@@ -11,6 +11,8 @@ export type SetStart = {
   readonly sequence: number;
   readonly measuredAt: Stamp;
   readonly keptAt: Instant;
+  /** How the pulse felt; absent where nobody was asked. */
+  readonly rhythmFelt?: Noticed['rhythmFelt'];
 };
 
 /** The same round with a typed set in it: the pulse, if one was typed, then the reading where the cuff was. */
@@ -19,7 +21,7 @@ export function withTypedSet(
   { run, method, numbers, pulse }: TypedSet,
   place: RunPlace,
   gauge: string | null,
-  { run: entry, pulse: counted, sequence, measuredAt, keptAt }: SetStart,
+  { run: entry, pulse: counted, sequence, measuredAt, keptAt, rhythmFelt = null }: SetStart,
 ): RoundDraft {
   const taken =
     pulse === null
@@ -29,7 +31,7 @@ export function withTypedSet(
           entry: counted,
           sequence,
           measuredAt,
-          noticed: NOTHING_NOTICED,
+          noticed: { ...NOTHING_NOTICED, rhythmFelt },
           count: pulse,
         });
   const placed = withPressure({ ...taken, isIdentityChecked: true }, (pressure) => ({

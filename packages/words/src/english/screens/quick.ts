@@ -9,7 +9,7 @@ export const quick = {
   keypad: 'Numbers',
   byFeel: 'P by feel',
   space: 'pulse',
-  stroke: 'stroke',
+  stroke: 'slash',
   placeWas: (f: { place: string; at: string }) => `${f.place}, as on ${f.at}`,
   change: 'Change',
   arm: 'Arm',
@@ -26,7 +26,11 @@ export const quick = {
   pulseFor: 'Pulse over',
   seconds: (f: { seconds: number }, say: Say) => say.counted(f.seconds, SECONDS),
   pulseIs: (f: { n: number; seconds: number }, say: Say) =>
-    `pulse: ${say.short(f.n)} in ${say.counted(f.seconds, SECONDS)}`,
+    `pulse, kept as ${say.short(f.n)} counted in ${say.counted(f.seconds, SECONDS)}: change that below if it was another`,
+  notInWindow: (f: { perMinute: number; seconds: number; stepPerMinute: number }, say: Say) =>
+    `A pulse of ${say.short(f.perMinute)} cannot come of a count over ${say.counted(f.seconds, SECONDS)}, which goes by steps of ${say.short(f.stepPerMinute)} a minute. Say how long it was counted, or look at the number again.`,
+  countedFor: 'The pulse was counted for',
+  rhythmFelt: 'Its rhythm felt',
   wholeRound: 'This arm needs a decision: take a whole round, which asks for it.',
   toRound: 'Take a whole round instead',
   identity: 'By signing you say that they told you who they are.',

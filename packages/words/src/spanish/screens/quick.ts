@@ -26,7 +26,12 @@ export const quick: Reworded<typeof english> = {
   device: 'en una pantalla',
   pulseFor: 'Pulso en',
   seconds: (f, say) => say.counted(f.seconds, SECONDS),
-  pulseIs: (f, say) => `pulso: ${say.short(f.n)} en ${say.counted(f.seconds, SECONDS)}`,
+  pulseIs: (f, say) =>
+    `pulso, guardado como ${say.short(f.n)} contados en ${say.counted(f.seconds, SECONDS)}: cámbielo abajo si fue otro`,
+  notInWindow: (f, say) =>
+    `Un pulso de ${say.short(f.perMinute)} no puede salir de un recuento en ${say.counted(f.seconds, SECONDS)}, que va en pasos de ${say.short(f.stepPerMinute)} por minuto. Diga cuánto tiempo se contó, o mire otra vez el número.`,
+  countedFor: 'El pulso se contó durante',
+  rhythmFelt: 'El ritmo se notó',
   wholeRound: 'Este brazo necesita una decisión: tome una ronda completa, que la pregunta.',
   toRound: 'Tomar en su lugar una ronda completa',
   identity: 'Al firmar dice que la persona le dijo quién es.',

@@ -1,4 +1,4 @@
-import { SIDES, TEMPERATURE_SITES } from '@evenfall/clinical';
+import { type Count, SIDES, TEMPERATURE_SITES } from '@evenfall/clinical';
 import type { StoredEntry } from '@evenfall/record';
 import type { Say } from '@evenfall/words';
 import { useApp, useKept } from '../app/context.js';
@@ -7,7 +7,15 @@ import { fieldIn, isMeasured } from '../app/typedMeasure.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { MeasureField } from '../parts/MeasureField.js';
-import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand, reasonsFor } from './amendForm.js';
+import { notInWindow } from '../quick/setWindow.js';
+import {
+  type AmendFields,
+  type AmendWrong,
+  canCorrectCount,
+  canSetByHand,
+  PER_MINUTE,
+  reasonsFor,
+} from './amendForm.js';
 import { cuffsFor } from './amendPlace.js';
 import { type Reading, readingOf, siteOf } from './amendSign.js';
 import { FELT_UPRIGHT, isTakenStanding } from './amendUpright.js';
@@ -18,6 +26,8 @@ type AmendFieldsetProps = {
   readonly isMarked: boolean;
   /** Of the person on the day of the value, in whole months; null where it is not known. */
   readonly ageMonths: number | null;
+  /** Over how long a pulse can have been counted, in seconds. */
+  readonly windows: readonly number[];
   readonly form: ReturnType<typeof useForm>;
   readonly wrong: AmendWrong;
   readonly onMend: (field: keyof AmendFields) => void;
@@ -40,16 +50,35 @@ const FELT_TEXT = {
   unasked: 'pressure.uprightUnasked',
 } as const;
 
+/** What was counted, of a count that was finished. */
+function countIn(entry: StoredEntry): Count | null {
+  if (entry.kind !== 'count') return null;
+  const { count } = entry.content.evidence;
+  return 'n' in count ? count : null;
+}
+
 /** What should stand, and why. */
-export function AmendFieldset({ entry, isMarked, ageMonths, form, wrong, onMend }: AmendFieldsetProps) {
+export function AmendFieldset({
+  entry,
+  isMarked,
+  ageMonths,
+  windows,
+  form,
+  wrong,
+  onMend,
+}: AmendFieldsetProps) {
   const { words } = useApp();
   const what = form.text('what');
   const reason = form.text('reason');
   const reading = readingOf(entry);
+  const counted = what === 'count' ? countIn(entry) : null;
+  const isRate = form.text('unit') === PER_MINUTE;
   const said = (field: keyof AmendFields) => {
     const found = wrong[field];
     if (found === undefined) return null;
     if (typeof found === 'string') return words.sentence(`amend.${found}`);
+    const unreached = notInWindow(found[0] ?? null);
+    if (unreached !== null) return words.sentence('quick.notInWindow', unreached);
     const nameOf = () =>
       words.sentence(
         entry.kind === 'run'
@@ -118,7 +147,40 @@ export function AmendFieldset({ entry, isMarked, ageMonths, form, wrong, onMend 
         onChoose={(id) => set('what', id)}
         wrong={said('what')}
       />
-      {what === 'count' ? text('n', words.sentence('amend.correctedN'), 'numeric') : null}
+      {counted === null ? null : (
+        <>
+          <Choices
+            legend={words.sentence('amend.numberIs')}
+            choices={[
+              { id: '', text: words.sentence('amend.countedIn', { seconds: counted.windowSeconds }) },
+              { id: PER_MINUTE, text: words.sentence('amend.rate') },
+            ]}
+            chosen={isRate ? PER_MINUTE : ''}
+            onChoose={(id) => set('unit', id)}
+          />
+          {text(
+            'n',
+            isRate
+              ? words.sentence('amend.rate')
+              : words.sentence('amend.countedIn', { seconds: counted.windowSeconds }),
+            'numeric',
+          )}
+          {isRate && counted.of === 'pulse' ? (
+            <Choices
+              legend={words.sentence('quick.countedFor')}
+              choices={windows.map((seconds) => ({
+                id: String(seconds),
+                text: words.sentence('quick.seconds', { seconds }),
+              }))}
+              chosen={form.text('windowSeconds') || String(counted.windowSeconds)}
+              onChoose={(seconds) => {
+                onMend('n');
+                form.set('windowSeconds', seconds);
+              }}
+            />
+          ) : null}
+        </>
+      )}
       {what === 'numbers' ? text('n', words.sentence('amend.numbersAndPulse'), 'text') : null}
       {what === 'place' ? (
         <PlaceFieldset entry={entry} ageMonths={ageMonths} form={form} said={said} set={set} />

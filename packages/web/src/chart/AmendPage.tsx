@@ -124,6 +124,7 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
         words.say,
       ),
       unit: form.text('unit'),
+      windowSeconds: form.text('windowSeconds'),
       side: form.text('side'),
       cuff: form.text('cuff'),
       unwellUpright: form.text('unwellUpright'),
@@ -193,6 +194,7 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
         entry={entry}
         isMarked={amended !== entry}
         ageMonths={ageMonths}
+        windows={inForce.countRules.pulseWindowsSeconds}
         form={form}
         wrong={wrong}
         onMend={(field) => setWrong(({ [field]: _mended, ...rest }) => rest)}

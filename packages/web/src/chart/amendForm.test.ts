@@ -12,6 +12,7 @@ import {
   canCorrectCount,
   changeTyped,
   numbersOf,
+  PER_MINUTE,
   readAmendment,
   reasonsFor,
 } from './amendForm.js';
@@ -401,4 +402,19 @@ test('what a corrected count comes to is known before it is signed, whatever els
   expect(amendedContent(pulse, { change }, under).content).toMatchObject({ value: { perMinute: 72 } });
   for (const fields of [{ what: 'count', n: '' }, { what: 'count', n: 'x' }, { what: 'time', time: '' }, {}])
     expect(changeTyped(pulse, { ...BLANK, ...fields }, NO_PROTOCOL, CLOCK)).toBeNull();
+});
+
+// 60 n / W (docs/conventions.md section 5): 83 counted in 15 s is 332 a minute, and 15 s give no rate of 83, but 60 s do.
+test('a rate that is typed stays that rate, and is refused where its window cannot give it', () => {
+  const typed = { what: 'count', n: '83', reason: 'typing-slip' };
+  const rate = { ...typed, unit: PER_MINUTE };
+  expect(amend(typed).amendment?.change).toMatchObject({ count: { n: 83, windowSeconds: 15 } });
+  expect(amend(rate).wrong.n).toMatchObject([{ field: '/pulse', code: 'impossible' }]);
+  const { amendment } = amend({ ...rate, windowSeconds: '60' });
+  if (amendment === null) throw new Error('refused');
+  expect(amendedContent(pulse, amendment, under).content).toMatchObject({
+    evidence: { count: { n: 83, windowSeconds: 60 } },
+    value: { perMinute: 83 },
+  });
+  expect(amend({ ...rate, n: '8x' }).wrong.n).toMatchObject([{ code: 'not-whole' }]);
 });

@@ -1,9 +1,11 @@
 import {
   type Count,
+  countOfRate,
   DEFAULT_DEFLATION_RULES,
   isBlank,
   NOTHING_BESIDE,
   numberFrom,
+  type Parsed,
   parseCount,
   parseRun,
   parseShorthand,
@@ -61,6 +63,8 @@ export type AmendFields = PlaceFields &
     readonly n: string;
     /** The unit that was chosen beside a reading; empty for the usual one. */
     readonly unit: string;
+    /** Of a rate that was typed for a count: over how long it was counted; absent or empty for as it stands. */
+    readonly windowSeconds?: string;
     readonly perMinute: string;
     /** Where a temperature was taken. */
     readonly site: string;
@@ -101,6 +105,20 @@ type AmendWrongCode =
   | 'timeMissing'
   | 'timeBeforeBirth'
   | 'byHandWhyMissing';
+
+/** The unit of a rate that is typed in the place of what was counted. */
+export const PER_MINUTE = 'per-minute';
+
+/** The count behind a rate as it was typed; refused where its window cannot give it, and never moved to the next one. */
+function countOfTypedRate(count: Count, fields: AmendFields, { countRules }: InForce): Parsed<Count> {
+  const { of, clock, first } = count;
+  const { windowSeconds = '' } = fields;
+  const seconds = windowSeconds === '' ? count.windowSeconds : Number(windowSeconds);
+  const typed = fields.n.trim();
+  if (!/^\d+$/.test(typed))
+    return { ok: false, refusals: [refusal('/n', 'not-whole', 'a-whole-number', typed)] };
+  return countOfRate(Number(typed), { of, windowSeconds: seconds, clock, first }, countRules);
+}
 
 /** Whether the count itself can be put right: a count that was finished. */
 export function canCorrectCount(entry: StoredEntry): boolean {
@@ -199,7 +217,11 @@ function readChange(
         wrong.n = 'numberMissing';
         return null;
       }
-      const parsed = parseCount({ ...entry.content.evidence.count, n: fields.n.trim() }, inForce.countRules);
+      const { count } = entry.content.evidence;
+      const parsed =
+        fields.unit === PER_MINUTE
+          ? countOfTypedRate(count, fields, inForce)
+          : parseCount({ ...count, n: fields.n.trim() }, inForce.countRules);
       if (parsed.ok) return { what: 'count', count: parsed.value };
       wrong.n = parsed.refusals;
       return null;

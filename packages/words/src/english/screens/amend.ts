@@ -1,3 +1,6 @@
+import type { Say } from '../../say.js';
+import { SECONDS } from './nouns.js';
+
 /** Putting a signed value right: the old one stays readable. */
 export const amend = {
   title: 'Amend a value',
@@ -6,6 +9,8 @@ export const amend = {
   asWas: 'It was no error: it stands as it was',
   correctedCount: 'The count was mistyped: the rate is worked out anew',
   correctedN: 'Number counted',
+  numberIs: 'The number is',
+  countedIn: (f: { seconds: number }, say: Say) => `Number counted in ${say.counted(f.seconds, SECONDS)}`,
   correctedNumbers: 'The numbers were mistyped: everything is worked out anew',
   correctedPlace: 'It was the other arm or another cuff',
   placeMissing: 'Choose the arm or the cuff that it really was.',

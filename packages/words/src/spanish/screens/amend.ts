@@ -1,5 +1,6 @@
 import type { amend as english } from '../../english/screens/amend.js';
 import type { Reworded } from '../../reworded.js';
+import { SECONDS } from './nouns.js';
 
 /** As in `english/screens/amend`. */
 export const amend: Reworded<typeof english> = {
@@ -9,6 +10,8 @@ export const amend: Reworded<typeof english> = {
   asWas: 'No era un error: queda como estaba',
   correctedCount: 'El recuento se escribió mal: la frecuencia se calcula de nuevo',
   correctedN: 'Número contado',
+  numberIs: 'El número es',
+  countedIn: (f, say) => `Número contado en ${say.counted(f.seconds, SECONDS)}`,
   correctedNumbers: 'Los números se escribieron mal: todo se calcula de nuevo',
   correctedPlace: 'Fue el otro brazo u otro manguito',
   placeMissing: 'Elija el brazo o el manguito que fue en realidad.',

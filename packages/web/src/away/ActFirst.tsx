@@ -81,7 +81,7 @@ export function ActFirstIn({ content, rows, closed = null, isShort = false }: Ac
           </div>
         );
       })}
-      {isBehind ? (
+      {isBehind && alerts.length > 0 ? (
         <button
           type="button"
           className="button button-quiet not-printed"

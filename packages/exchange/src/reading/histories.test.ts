@@ -166,3 +166,16 @@ test('an older file leaves a value alone that somebody here took back after its 
   const kept = [value, mark as unknown as StoredEntry];
   expect(brought([[said(first, 0)]], kept).added).toEqual([0]);
 });
+
+test('a correction of which it is known what it corrected takes away no other measurement under its name', () => {
+  const other: Version = { perMinute: 80, minute: 30, status: 'final' };
+  const files = [
+    [said(other, 1)],
+    [said({ ...other, minute: 35, status: 'corrected' }, 2)],
+    [said(first, 0)],
+  ];
+  const both = [`70 at ${minuteOf(0)}`, `80 at ${minuteOf(35)}`];
+  expect(brought(files).standing.toSorted()).toEqual(both);
+  const [one, its, older] = files as [Reported[], Reported[], Reported[]];
+  expect(brought([older, one, its]).standing.toSorted()).toEqual(both);
+});

@@ -41,6 +41,8 @@ export class KeptSayings {
   private readonly newestOfSlot = new Map<string, number>();
   private readonly newestOfSeries = new Map<string, number>();
   private readonly slots = new Map<string, readonly string[]>();
+  /** Instants of corrections that are kept as of another instant. */
+  private readonly explained = new Set<string>();
   /** By name: what was said under it of each instant. */
   private readonly said = new Map<string, Map<string, SaidOfSlot>>();
   /** What the file itself says beside each other: neither is the other's correction. */
@@ -122,9 +124,13 @@ export class KeptSayings {
     const own = this.ofSlot.get(slot);
     const standsHere = own?.takenBack === null && own.atMs === Date.parse(one.measuredAt.at);
     if (standsHere || this.standingUnder(one).length > 1) return false;
-    const isMove = isCorrection(one.content) ? isAnyCorrection : isCorrectionFirst;
+    const isMoved = isCorrection(one.content)
+      ? isAnyCorrection
+      : // A correction of which it is known what it corrected moved nothing else.
+        (said: SaidOfSlot, atMs: number, other: string) =>
+          !this.explained.has(other) && isCorrectionFirst(said, atMs);
     return [...(this.said.get(keyOf(one)) ?? [])].some(
-      ([other, said]) => other !== slot && !this.beside.has(other) && isMove(said, saidAtMs),
+      ([other, said]) => other !== slot && !this.beside.has(other) && isMoved(said, saidAtMs, other),
     );
   }
 
@@ -143,7 +149,9 @@ export class KeptSayings {
   /** Takes in that a value was kept or marked. The times of series stay those from before the file: all of it is one saying. */
   put(kept: Kept, before: string | null): void {
     const own = slotOf(kept.name, kept.of, kept.atMs);
-    const slots = [...new Set([...(this.slots.get(before ?? '') ?? []), own])];
+    const earlier = this.slots.get(before ?? '') ?? [];
+    if (kept.isCorrection && earlier.length > 0 && !earlier.includes(own)) this.explained.add(own);
+    const slots = [...new Set([...earlier, own])];
     this.slots.set(kept.id, slots);
     this.takeInSaid(kept, own);
     for (const slot of slots) {

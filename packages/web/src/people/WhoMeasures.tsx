@@ -7,7 +7,6 @@ import { nameIn } from '../parts/Identity.js';
 import { loadAgents } from '../server/load.js';
 import { SignedInLine } from '../signIn/SignedInLine.js';
 import { useMay, useSignedIn } from '../signIn/useAccess.js';
-import { recordKey } from '../store/known.js';
 import { lostTo, withAgent } from './unsignedSets.js';
 
 const ADD_AGENT = 'add-agent';
@@ -106,7 +105,7 @@ function ChosenMeasures() {
     const { kept, known } = store.get();
     return lostTo(kept, asked?.agent ?? null)
       .map(({ person, text }) => {
-        const name = nameIn(known.records[recordKey('care', person)]?.value ?? null);
+        const name = nameIn(known.people.value?.find(({ id }) => id === person) ?? null);
         return name === undefined ? text : `${text} (${name})`;
       })
       .join(', ');

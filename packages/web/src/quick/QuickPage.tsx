@@ -337,9 +337,9 @@ function QuickSet({ person, round, record }: SetProps) {
 
 const RHYTHMS = ['irregular', 'regular'] as const;
 
-/** How the pulse felt of somebody whose pulse is known to be irregular: so, in sight, until something else is said. */
-function rhythmOf(chosen: string): (typeof RHYTHMS)[number] {
-  return RHYTHMS.find((one) => one === chosen) ?? 'irregular';
+/** How the pulse felt, as it was said; null for not said: what nobody felt is not charted. */
+function rhythmOf(chosen: string): (typeof RHYTHMS)[number] | null {
+  return RHYTHMS.find((one) => one === chosen) ?? null;
 }
 
 type Placed = {

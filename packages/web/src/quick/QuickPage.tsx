@@ -252,7 +252,7 @@ function QuickSet({ person, round, record }: SetProps) {
       {isWindowAsked && isRhythmAsked ? (
         <Choices
           legend={words.sentence('quick.rhythmFelt')}
-          choices={RHYTHMS.map((id) => ({ id, text: words.sentence(`count.${id}`) }))}
+          choices={RHYTHMS.map((id) => ({ id, text: words.sentence(`quick.rhythm-${id}`) }))}
           chosen={rhythmOf(form.text('rhythm'))}
           onChoose={(rhythm) => form.set('rhythm', rhythm)}
         />

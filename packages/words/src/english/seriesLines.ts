@@ -98,8 +98,8 @@ export const seriesLines = {
   categoryOf: (f: { category: string }, _say: Say) =>
     `${f.category}, by this rule set: a name for these readings, not for the person`,
   noCategory: 'none by this rule set',
-  isHigh: 'high, by this rule set: that is about these readings and is no diagnosis of the person',
-  isNotHigh: 'not high, by this rule set: that is about these readings and is no diagnosis of the person',
+  isHigh: 'high, by this rule set: said of these readings, and of the person nothing more',
+  isNotHigh: 'not high, by this rule set: said of these readings, and of the person nothing more',
   chanceOf: (
     f: { threshold: string; systolic: number | null; diastolic: number | null; prior: string },
     say: Say,

@@ -93,9 +93,8 @@ export const seriesLines: Reworded<typeof lines> = {
   categoryOf: (f) =>
     `${f.category}, según este conjunto de reglas: un nombre para estas lecturas, no para la persona`,
   noCategory: 'ninguna según este conjunto de reglas',
-  isHigh: 'alta, según este conjunto de reglas: trata de estas lecturas y no es un diagnóstico de la persona',
-  isNotHigh:
-    'no alta, según este conjunto de reglas: trata de estas lecturas y no es un diagnóstico de la persona',
+  isHigh: 'alta, según este conjunto de reglas: se dice de estas lecturas y nada más de la persona',
+  isNotHigh: 'no alta, según este conjunto de reglas: se dice de estas lecturas y nada más de la persona',
   chanceOf: (f, say) =>
     `de que el nivel habitual esté en ${f.threshold} o más, bajo los supuestos indicados: sistólica ${f.systolic === null ? 'no se sabe' : chance(f.systolic, say)}, diastólica ${f.diastolic === null ? 'no se sabe' : chance(f.diastolic, say)} (${f.prior})`,
   chancesDiffer: (f) =>

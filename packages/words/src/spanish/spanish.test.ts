@@ -13,7 +13,7 @@ const SAME = [
   /^sections\.(app\.perMinute|reach\.trustFile|chart\.rmssd|signIn\.pin(Title)?)$/,
   /^titles\.guideline\./,
   // Words that the two languages share.
-  /^sections\.(count\.(regular|irregular|normal)|counts\.normal|protocol\.no|result\.notPregnant|chart\.disagree)$/,
+  /^sections\.(count\.(regular|irregular|normal)|quick\.rhythm-(regular|irregular)|counts\.normal|protocol\.no|result\.notPregnant|chart\.disagree)$/,
   /^titles\.(rhythm\.regular|category\.normal|homeCategory\.normal|strength\.normal)$/,
 ];
 

@@ -31,6 +31,8 @@ export const quick = {
     `A pulse of ${say.short(f.perMinute)} cannot come of a count over ${say.counted(f.seconds, SECONDS)}, which goes by steps of ${say.short(f.stepPerMinute)} a minute. Say how long it was counted, or look at the number again.`,
   countedFor: 'The pulse was counted for',
   rhythmFelt: 'Its rhythm felt',
+  'rhythm-regular': 'regular',
+  'rhythm-irregular': 'irregular',
   wholeRound: 'This arm needs a decision: take a whole round, which asks for it.',
   toRound: 'Take a whole round instead',
   identity: 'By signing you say that they told you who they are.',

@@ -32,6 +32,8 @@ export const quick: Reworded<typeof english> = {
     `Un pulso de ${say.short(f.perMinute)} no puede salir de un recuento en ${say.counted(f.seconds, SECONDS)}, que va en pasos de ${say.short(f.stepPerMinute)} por minuto. Diga cuánto tiempo se contó, o mire otra vez el número.`,
   countedFor: 'El pulso se contó durante',
   rhythmFelt: 'El ritmo se notó',
+  'rhythm-regular': 'regular',
+  'rhythm-irregular': 'irregular',
   wholeRound: 'Este brazo necesita una decisión: tome una ronda completa, que la pregunta.',
   toRound: 'Tomar en su lugar una ronda completa',
   identity: 'Al firmar dice que la persona le dijo quién es.',

@@ -3,7 +3,7 @@ import { beginRound, expect, expectAccessible, test } from './evenfall.js';
 
 async function type(page: Page, keys: string) {
   for (const key of keys) {
-    const name = { ' ': 'pulse', '/': 'stroke', P: 'P by feel' }[key] ?? key;
+    const name = { ' ': 'pulse', '/': 'slash', P: 'P by feel' }[key] ?? key;
     await page.getByRole('button', { name, exact: true }).tap();
   }
 }
@@ -63,7 +63,7 @@ test('once the numbers are in, the key that signs is in sight without scrolling 
       const there = document.elementFromPoint(left + width / 2, top + height - 2);
       return key.contains(there);
     });
-  for (const key of ['1', '9', 'P by feel', '0', 'stroke', 'Rub out', 'pulse', 'Sign'])
+  for (const key of ['1', '9', 'P by feel', '0', 'slash', 'Rub out', 'pulse', 'Sign'])
     expect(await isAtHand(key), key).toBe(true);
   expect(await page.evaluate(() => window.scrollY)).toBe(0);
   await page.setViewportSize({ width: 320, height: 640 });

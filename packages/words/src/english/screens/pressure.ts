@@ -88,7 +88,7 @@ export const pressure = {
   numbersFirst: 'Type the numbers first.',
   otherWayRound: (f: Text) => `Other way round? ${f.text}`,
   keypad: 'Numbers',
-  stroke: 'stroke',
+  stroke: 'slash',
   more: 'More about this run',
   peak: 'Pumped up to (mmHg)',
   firstAtSeconds: 'Seconds from there to the first sound',

@@ -88,7 +88,7 @@ test('nothing typed is lost by a reload; a wrong number is said beside it; a sec
   await expect(page.getByText(/goes by steps of 2 a minute/)).toBeVisible();
   await page.getByRole('button', { name: 'Change', exact: true }).tap();
   await page.getByLabel('Pulse over').selectOption({ label: '60 seconds' });
-  await expect(page.getByText('pulse, kept as 73 counted in 60 seconds', { exact: false })).toBeVisible();
+  await expect(page.getByText('pulse, kept as 73 in 60 s', { exact: false })).toBeVisible();
   await expectAccessible(page);
   await page.getByRole('button', { name: 'Keep it and type another' }).tap();
   await expect(page.getByText('1 reading kept, out of sight until the round is signed.')).toBeVisible();

@@ -99,7 +99,7 @@ test('a person added, a pulse and breaths counted, signed, charted with their ev
       .first()
       .tap();
     await page.getByText('The count was mistyped').tap();
-    await page.getByLabel('Number counted').fill('18');
+    await page.getByRole('textbox', { name: 'Number counted' }).fill('18');
     await page.getByLabel('Why is it amended?').selectOption({ label: 'typing slip' });
     await expectAccessible(page);
     await page.getByRole('button', { name: 'Sign the amendment' }).tap();

@@ -26,7 +26,7 @@ export const quick = {
   pulseFor: 'Pulse over',
   seconds: (f: { seconds: number }, say: Say) => say.counted(f.seconds, SECONDS),
   pulseIs: (f: { n: number; seconds: number }, say: Say) =>
-    `pulse, kept as ${say.short(f.n)} counted in ${say.counted(f.seconds, SECONDS)}: change that below if it was another`,
+    `pulse, kept as ${say.short(f.n)} in ${say.short(f.seconds)} s: put right below`,
   notInWindow: (f: { perMinute: number; seconds: number; stepPerMinute: number }, say: Say) =>
     `A pulse of ${say.short(f.perMinute)} cannot come of a count over ${say.counted(f.seconds, SECONDS)}, which goes by steps of ${say.short(f.stepPerMinute)} a minute. Say how long it was counted, or look at the number again.`,
   countedFor: 'The pulse was counted for',

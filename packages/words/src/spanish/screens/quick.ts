@@ -26,8 +26,7 @@ export const quick: Reworded<typeof english> = {
   device: 'en una pantalla',
   pulseFor: 'Pulso en',
   seconds: (f, say) => say.counted(f.seconds, SECONDS),
-  pulseIs: (f, say) =>
-    `pulso, guardado como ${say.short(f.n)} contados en ${say.counted(f.seconds, SECONDS)}: cámbielo abajo si fue otro`,
+  pulseIs: (f, say) => `pulso, guardado como ${say.short(f.n)} en ${say.short(f.seconds)} s: se cambia abajo`,
   notInWindow: (f, say) =>
     `Un pulso de ${say.short(f.perMinute)} no puede salir de un recuento en ${say.counted(f.seconds, SECONDS)}, que va en pasos de ${say.short(f.stepPerMinute)} por minuto. Diga cuánto tiempo se contó, o mire otra vez el número.`,
   countedFor: 'El pulso se contó durante',

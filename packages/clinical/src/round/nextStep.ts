@@ -17,7 +17,7 @@ import { type FurtherReadingCode, furtherReading, type ReadingsCircumstances } f
 import { isToLieDown, laidDownBy } from './lieDown.js';
 import { DAY_OF_ROUND, placeFactsOf } from './placeFacts.js';
 import type { PlanRules } from './planRules.js';
-import { isUpright, readingsOf, seriesOf } from './readingsOf.js';
+import { isOnePlace, isUpright, readingsOf, seriesOf } from './readingsOf.js';
 import type { ReadingsRules } from './readingsRules.js';
 import type { RoundFacts } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
@@ -208,10 +208,10 @@ function againHere(
       : readings.findLast((one) => one.posture === last.posture && !isUpright(one) && isLow(one));
   if (found === undefined) return null;
   const at = readings.indexOf(found);
-  const isRepeated = seriesOf(readings.slice(at + 1), found).length > 0;
+  const isRepeated = readings.slice(at + 1).some((one) => isOnePlace(one, found));
   const before = readings[at - 1];
   const isRepeat =
-    before !== undefined && (known.unwell === true || isLow(before)) && seriesOf([before], found).length > 0;
+    before !== undefined && (known.unwell === true || isLow(before)) && isOnePlace(before, found);
   if (isRepeated || isRepeat) return null;
   const { side, site } = found;
   const { posture, why } = postureChoice(found.posture, placeFactsOf(facts), DAY_OF_ROUND, cuff);

@@ -8,12 +8,16 @@ export function readingsOf({ values }: RoundState): readonly RoundReading[] {
   );
 }
 
+type Place = Pick<RoundReading, 'side' | 'site' | 'posture'>;
+
 /** The readings of one place: one arm, one site, one posture. Only these are averaged with each other. */
-export function seriesOf(
-  readings: readonly RoundReading[],
-  { side, site, posture }: Pick<RoundReading, 'side' | 'site' | 'posture'>,
-): readonly RoundReading[] {
-  return readings.filter((one) => one.side === side && one.site === site && one.posture === posture);
+export function seriesOf(readings: readonly RoundReading[], place: Place): readonly RoundReading[] {
+  return readings.filter((one) => isOnePlace(one, place));
+}
+
+/** One arm, one site, one posture. */
+export function isOnePlace(one: Place, other: Place): boolean {
+  return one.side === other.side && one.site === other.site && one.posture === other.posture;
 }
 
 export function isUpright({ posture }: RoundReading): boolean {

@@ -1,4 +1,5 @@
 import type { Flag } from '../contract/flag.js';
+import { isOnePlace } from './readingsOf.js';
 import type { Recheck, RecheckCode } from './recheckAfter.js';
 import { recheckFlag } from './recheckFlag.js';
 import type { RoundReading } from './roundReading.js';
@@ -42,10 +43,6 @@ function pairOf(one: HastyReading, readings: readonly HastyReading[]): RepeatAtO
 function isRepeatOf(low: HastyReading, one: HastyReading): boolean {
   if (low.side !== one.side || low.site !== one.site || one.posture === 'stand') return false;
   return low.posture === one.posture || low.posture === 'stand' || one.posture !== 'sit';
-}
-
-function isOnePlace(one: HastyReading, other: HastyReading): boolean {
-  return one.side === other.side && one.site === other.site && one.posture === other.posture;
 }
 
 /**

@@ -32,15 +32,16 @@ import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
 import { isLowCondition, worstAlerts } from './worstAlerts.js';
 
 /** The version of what is made of a round, as kept beside it. */
-export const ROUND_RULE = 'round-4';
+export const ROUND_RULE = 'round-5';
 
 /**
  * Every version that can be made again, the oldest first. Since the second an alert names the worst reading of the round,
- * since the third a systolic on the feet is low by the limit of the person's age. Since the fourth somebody who felt unwell
- * on their feet is an alert and looked at again, what is read after somebody was laid down from their feet is not averaged, and
- * the score goes by the newest pressure where that is very low.
+ * since the third a systolic on the feet is low by the limit of the person's age, since the fourth somebody who felt unwell
+ * on their feet is an alert. Since the fifth they are looked at again too, what is read after somebody was laid down from their
+ * feet is not averaged with what was read at rest before, and the score goes by the newest pressure where that is very low or
+ * was read after it.
  */
-export const ROUND_RULES = ['round-1', 'round-2', 'round-3', ROUND_RULE] as const;
+export const ROUND_RULES = ['round-1', 'round-2', 'round-3', 'round-4', ROUND_RULE] as const;
 export type RoundRuleId = (typeof ROUND_RULES)[number];
 
 /** The pressure that a round goes by: the average of the protocol's rule, or why there is none. `used` are ids. */
@@ -97,15 +98,12 @@ export function roundResult(
 ): RoundResult {
   const child = knownChild(input);
   const limits = child === null ? null : limitsOfChild(child);
-  const laidDown = isSince(rule, 'round-4')
-    ? laidDownBy(input.readings, input.facts.ageMonths, rules.actNow)
+  const isByNow = isSince(rule, 'round-5');
+  const laidDown = isByNow
+    ? (laidDownBy(input.readings, input.facts.ageMonths, rules.actNow)?.id ?? null)
     : null;
-  const pressure = pressureOf(input, limits, rules, laidDown?.id ?? null);
-  const used = pressureUsed(
-    input,
-    pressure,
-    isSince(rule, 'round-4') ? { actNow: rules.actNow, laidDown: laidDown?.id ?? null } : null,
-  );
+  const pressure = pressureOf(input, limits, rules, laidDown);
+  const used = pressureUsed(input, pressure, isByNow ? { actNow: rules.actNow, laidDown } : null);
   const inputs = scoreInputs(input, used);
   const { score: shows } = rules;
   const score = scoreOf(input, inputs);
@@ -113,7 +111,7 @@ export function roundResult(
   const isPregnancy = input.facts.isPregnant === true || isSoonAfterBirth(shared, rules.actNow);
   const category = categoryOfRound(pressure, input, isPregnancy, rules.category);
   const each = knownEach(input.readings, shared, isSince(rule, 'round-4'));
-  const again = recheckOf(input, each, category, rules);
+  const again = recheckOf(input, isByNow ? each : knownEach(input.readings, shared, false), category, rules);
   return {
     pressure,
     arms: armsOf(input.readings, rules),

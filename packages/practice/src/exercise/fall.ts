@@ -14,7 +14,7 @@ export type FallOf = {
 export const MEANT_MMHG = 40;
 /** Under this a cuff is empty, as for the rig: nothing is heard through it, and what comes after is another inflation. */
 const EMPTY_MMHG = 4;
-/** Let out to here it holds the arm no longer, though some air is in it yet: pumped up from there it is another inflation, too. */
+/** mmHg; let out to here it holds the arm no longer, though some air is in it yet: pumped up from there it is another inflation, too. Decision of this project. */
 export const LET_OUT_MMHG = 20;
 
 /**

@@ -52,11 +52,8 @@ export type FaultCode = keyof typeof FAULTS;
 export type DoInstead = (typeof FAULTS)[FaultCode]['doInstead'];
 export const FAULT_CODES = Object.keys(FAULTS) as readonly FaultCode[];
 
-/**
- * Faults of preparing: how the person sat, what was put on the arm, and where. With them a right hand and ear read what was to be
- * heard then. What hand and chest piece did is none of them. Source: assessment handbook 1 (the observer apart from the technique).
- */
-const PREPARING: ReadonlySet<FaultCode> = new Set([
+/** Faults of how somebody came and sat: nobody who is unwell is made to wait, moved about or hushed for them. */
+const SITTING: ReadonlySet<FaultCode> = new Set([
   'too-little-rest',
   'talking',
   'legs-crossed',
@@ -65,6 +62,14 @@ const PREPARING: ReadonlySet<FaultCode> = new Set([
   'caffeine',
   'nicotine',
   'cold',
+]);
+
+/**
+ * Faults of preparing: how the person sat, what was put on the arm, and where. With them a right hand and ear read what was to be
+ * heard then. What hand and chest piece did is none of them. Source: assessment handbook 1 (the observer apart from the technique).
+ */
+const PREPARING: ReadonlySet<FaultCode> = new Set([
+  ...SITTING,
   'arm-unsupported',
   'arm-height',
   'cuff-loose',
@@ -80,18 +85,6 @@ const PREPARING: ReadonlySet<FaultCode> = new Set([
 export function isOfPreparing(code: FaultCode): boolean {
   return PREPARING.has(code);
 }
-
-/** Faults of how somebody came and sat: nobody who is unwell is made to wait, moved about or hushed for them. */
-const SITTING: ReadonlySet<FaultCode> = new Set([
-  'too-little-rest',
-  'talking',
-  'legs-crossed',
-  'back-unsupported',
-  'full-bladder',
-  'caffeine',
-  'nicotine',
-  'cold',
-]);
 
 /** Whether a fault is of how the person came and sat. Source: bedside handbook 3.15 (very low or unwell: do not wait). */
 export function isOfSitting(code: FaultCode): boolean {

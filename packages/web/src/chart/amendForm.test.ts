@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { stampOfLocal } from '../ports/stampAt.js';
 import { readRun } from '../pressure/readRun.js';
 import { entriesOf } from '../round/entries.js';
-import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
+import { AT, complete, ID, NO_PROTOCOL, SIGNED } from '../round/testing.js';
 import {
   type AmendFields,
   amendedContent,
@@ -18,16 +18,7 @@ import {
 } from './amendForm.js';
 import { cuffsFor } from './amendPlace.js';
 
-const frames = entriesOf(complete(), {
-  agent: AGENT,
-  role: 'observer',
-  device: DEVICE,
-  signedAt: AT(5),
-  sequence: 40,
-  facts: NOTHING_BEFORE,
-  inForce: NO_PROTOCOL,
-  program: 'evenfall test',
-});
+const frames = entriesOf(complete(), SIGNED);
 /** 19 beats in 15 s, as kept. */
 const pulse = { ...frames[0], recordedAt: '2026-03-05T09:06:00Z' } as unknown as StoredEntry;
 

@@ -5,7 +5,7 @@ import { stampOfLocal } from '../ports/stampAt.js';
 import { NO_PRESSURE } from '../pressure/pressureDraft.js';
 import { readRun } from '../pressure/readRun.js';
 import { entriesOf } from '../round/entries.js';
-import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
+import { AT, complete, ID, NO_PROTOCOL, SIGNED } from '../round/testing.js';
 import { type AmendFields, amendedContent, readAmendment } from './amendForm.js';
 import { isTakenStanding, uprightFieldsOf } from './amendUpright.js';
 
@@ -35,19 +35,9 @@ function signed(unwellUpright: boolean | null, uprightMinutes: number | null = 1
   };
   const values = [reading(30, '120/76', 'lie'), reading(31, '112/72', 'stand')];
   const pressure = { ...NO_PRESSURE, place: values[0]?.place ?? null, values };
-  return entriesOf(
-    { ...complete(), pressure: { ...pressure, measuring: { at: 'ready' } } },
-    {
-      agent: AGENT,
-      role: 'observer',
-      device: DEVICE,
-      signedAt: AT(5),
-      sequence: 40,
-      facts: NOTHING_BEFORE,
-      inForce: NO_PROTOCOL,
-      program: 'evenfall test',
-    },
-  ).map((frame) => ({ ...frame, recordedAt: '2026-03-05T09:06:00Z' }) as unknown as StoredEntry);
+  return entriesOf({ ...complete(), pressure: { ...pressure, measuring: { at: 'ready' } } }, SIGNED).map(
+    (frame) => ({ ...frame, recordedAt: '2026-03-05T09:06:00Z' }) as unknown as StoredEntry,
+  );
 }
 
 const find = (entries: readonly StoredEntry[], id: number) => {

@@ -1,20 +1,11 @@
 import type { StoredEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { entriesOf } from '../round/entries.js';
-import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
+import { AGENT, complete, ID, SIGNED } from '../round/testing.js';
 import { BESIDE_HOURS, ownRounds } from './ownRounds.js';
 
 const SUPERVISOR = ID(7);
-const signed = entriesOf(complete(), {
-  agent: AGENT,
-  role: 'observer',
-  device: DEVICE,
-  signedAt: AT(5),
-  sequence: 40,
-  facts: NOTHING_BEFORE,
-  inForce: NO_PROTOCOL,
-  program: 'evenfall test',
-}).at(-1);
+const signed = entriesOf(complete(), SIGNED).at(-1);
 const learnt = { ...signed, recordedAt: '2026-03-05T09:06:00Z' } as unknown as StoredEntry;
 
 /** The same signing by somebody else in a round of their own, so many seconds later. */

@@ -1,20 +1,11 @@
 import type { StoredEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { entriesOf } from '../round/entries.js';
-import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
+import { AGENT, complete, ID, SIGNED } from '../round/testing.js';
 import { presumedSupervisor } from './presumedSupervisor.js';
 
 const SUPERVISOR = ID(7);
-const frame = entriesOf(complete(), {
-  agent: AGENT,
-  role: 'observer',
-  device: DEVICE,
-  signedAt: AT(5),
-  sequence: 40,
-  facts: NOTHING_BEFORE,
-  inForce: NO_PROTOCOL,
-  program: 'evenfall test',
-}).at(-1);
+const frame = entriesOf(complete(), SIGNED).at(-1);
 
 /** A signing by whoever measures now, recorded at a minute. */
 function signed(status: 'final' | 'preliminary', minute: number): StoredEntry {

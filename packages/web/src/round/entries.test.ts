@@ -12,18 +12,9 @@ import {
   WRITTEN_SCHEMA,
 } from './entries.js';
 import { circumstancesOf } from './facts.js';
-import { AGENT, AT, complete, counted, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON } from './testing.js';
+import { complete, counted, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON, SIGNED } from './testing.js';
 
-const signing: Signing = {
-  agent: AGENT,
-  role: 'observer',
-  device: DEVICE,
-  signedAt: AT(5),
-  sequence: 40,
-  facts: NOTHING_BEFORE,
-  inForce: NO_PROTOCOL,
-  program: 'evenfall test',
-};
+const signing: Signing = SIGNED;
 
 test('every entry of a signed round is one that the record accepts', () => {
   const declined = withNotDone(complete(), 'breaths', { reason: 'declined', text: 'too tired' });

@@ -2,7 +2,7 @@ import type { Identity, StoredEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { entriesOf } from './entries.js';
 import { factsOf } from './facts.js';
-import { AGENT, AT, complete, DEVICE, NO_PROTOCOL, NOTHING_BEFORE } from './testing.js';
+import { complete, SIGNED } from './testing.js';
 
 const identity = { name: 'Ada', birthDate: '2024-03-06', number: null };
 const named = (one: Identity | null) => ({ identity: one, classIdentity: null });
@@ -29,16 +29,10 @@ test('in a class an age in years is known as whole years, or not at all', () => 
 });
 
 test('the newest values of the chart are the ones before', () => {
-  const entries = entriesOf(complete(), {
-    agent: AGENT,
-    role: 'observer',
-    device: DEVICE,
-    signedAt: AT(5),
-    sequence: 40,
-    facts: NOTHING_BEFORE,
-    inForce: NO_PROTOCOL,
-    program: 'evenfall test',
-  }).map((entry) => ({ ...entry, recordedAt: '2026-03-05T09:06:00Z' })) as unknown as StoredEntry[];
+  const entries = entriesOf(complete(), SIGNED).map((entry) => ({
+    ...entry,
+    recordedAt: '2026-03-05T09:06:00Z',
+  })) as unknown as StoredEntry[];
   // 19 in 15 s and 16 in 60 s.
   expect(factsOf(named(identity), entries, '2026-03-05')).toMatchObject({
     isFirstSet: false,

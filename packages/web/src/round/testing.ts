@@ -44,3 +44,15 @@ export const complete = (): RoundDraft =>
     'breaths',
     counted(21, 'breaths', 16, 60),
   );
+
+/** How the round of the tests is signed: by an observer in a clinic without a protocol. */
+export const SIGNED = {
+  agent: AGENT,
+  role: 'observer',
+  device: DEVICE,
+  signedAt: AT(5),
+  sequence: 40,
+  facts: NOTHING_BEFORE,
+  inForce: NO_PROTOCOL,
+  program: 'evenfall test',
+} as const;

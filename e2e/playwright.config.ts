@@ -19,6 +19,8 @@ export default defineConfig({
   globalSetup: './demoOnce.ts',
   outputDir: '../.cache/e2e',
   timeout: 150_000,
+  // A loaded machine is slow and not wrong.
+  expect: { timeout: 15_000 },
   // Most of them wait for a clock of the wall: twice the two processors of a small machine.
   workers: 4,
   forbidOnly: true,

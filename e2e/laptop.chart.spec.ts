@@ -41,7 +41,7 @@ test('whoever has an open act-now stands first in the list, and the alert before
 }) => {
   await page.goto(`${demo.address}/`);
   const first = page.getByRole('listitem').first();
-  await expect(first.getByText(/^Act now: 1 alert not closed/)).toBeVisible();
+  await expect(first.getByText(/^Act now: Severe pressure in pregnancy, not closed/)).toBeVisible();
   await chartOf(page, demo.address, /Cleo Marchetti/);
   const alert = await page.getByRole('group', { name: 'Act now' }).boundingBox();
   const begin = await page.getByRole('button', { name: /^(Take|Go on with) a? ?round|^Go on/ }).boundingBox();

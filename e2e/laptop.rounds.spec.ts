@@ -45,6 +45,11 @@ test('a severe pressure in pregnancy asks to act now, in every list, until it is
   await toReview(page, 'Pulse', 'Breaths');
   await expect(page.getByText('164/104 in pregnancy is severe').first()).toBeVisible();
   await expectAccessible(page);
+  // Nobody signed it yet: the list alarms all the same, on this device.
+  await page.goto(`${demo.address}/`);
+  const unsigned = page.getByText('Act now: 164/104, Severe pressure in pregnancy; taken, not signed');
+  await expect(unsigned).toHaveCount(2);
+  await page.getByRole('button', { name: 'Go on with it: Orla Wickstead' }).click();
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
 
   const alert = page.getByRole('group', { name: 'Act now' });
@@ -53,7 +58,7 @@ test('a severe pressure in pregnancy asks to act now, in every list, until it is
   await expectAccessible(page);
   await page.goto(`${demo.address}/`);
   const orla = page.getByRole('link', { name: /Orla Wickstead/ });
-  await expect(orla.getByText('Act now: 1 alert not closed')).toBeVisible();
+  await expect(orla.getByText('Act now: Severe pressure in pregnancy, not closed')).toBeVisible();
   await expect(orla.getByText(/Look at the pressure again by/)).toBeVisible();
   await expect(page.getByText('A page that is closed cannot ring')).toBeVisible();
   await orla.click();
@@ -81,7 +86,7 @@ test('a severe pressure in pregnancy asks to act now, in every list, until it is
   await expect(page.getByText(/told the obstetrician on call \(invented\).*comes at once/)).toBeVisible();
   await page.goto(`${demo.address}/`);
   await expect(orla).toBeVisible();
-  await expect(orla.getByText('Act now: 1 alert not closed')).toHaveCount(0);
+  await expect(orla.getByText(/^Act now/)).toHaveCount(0);
 });
 
 // Bedside handbook 6.4, worked example: girl of 5 years, 105 cm, 104/70 is elevated by its diastolic.

@@ -94,6 +94,8 @@ export const personRow = z.object({
     breaths: latestValue,
     pressure: latestPressure,
     actNow: z.number().int().min(0),
+    /** The most urgent condition of these; null of none. */
+    actNowFirst: z.string().nullable(),
     recheck: z
       .object({ code: z.string(), fromAt: z.iso.datetime(), byAt: z.iso.datetime().nullable() })
       .nullable(),

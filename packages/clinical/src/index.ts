@@ -356,6 +356,7 @@ export { isToLieDown, lieDownFlags, uprightAsk } from './round/lieDown.js';
 export { isSameLimb } from './round/limb.js';
 export type { LyingCode } from './round/lyingBefore.js';
 export { lyingDue, lyingFlags, minutesLying } from './round/lyingBefore.js';
+export { mostUrgent } from './round/mostUrgent.js';
 export { needsBeside } from './round/needsBeside.js';
 export type { NextStep, NextStepCode, StepReasonCode, StepRules } from './round/nextStep.js';
 export {

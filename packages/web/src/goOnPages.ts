@@ -2,7 +2,10 @@
 
 export { PostureClock } from './pressure/LyingClock.js';
 export { PressurePage } from './pressure/PressurePage.js';
+export { begunAlarm } from './round/begunAlarm.js';
+export { factsOf } from './round/facts.js';
 export { ReviewPanel } from './round/ReviewPanel.js';
 export { ShownPanel } from './round/ShownPanel.js';
 export { SoFar } from './round/SoFar.js';
 export { standingOf } from './round/standing.js';
+export { entriesIn } from './round/useRound.js';

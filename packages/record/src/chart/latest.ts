@@ -1,4 +1,4 @@
-import { recheckUrgency } from '@evenfall/clinical';
+import { mostUrgent, recheckUrgency } from '@evenfall/clinical';
 import type { StoredEntry } from '../entry/entry.js';
 import type { DueDiary } from './chartDiaries.js';
 import { dutiesOf } from './duties.js';
@@ -12,6 +12,8 @@ import type { RulesOf } from './valueStanding.js';
 export type Latest = NewestValues & {
   /** Acts-now that nobody has closed. */
   readonly actNow: number;
+  /** The most urgent of their conditions; null of none. */
+  readonly actNowFirst: string | null;
   /** The most urgent time when the pressure is to be looked at again, of equal ones the first: why, from when, and by when if a source says so. */
   readonly recheck: Omit<DueRecheck, 'round'> | null;
   /** Learners' rounds that wait for a supervisor. */
@@ -39,6 +41,7 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
   return {
     ...newestValues(rounds, rulesOf),
     actNow: actNow.length,
+    actNowFirst: mostUrgent(actNow.map(({ condition }) => condition)),
     recheck: first === undefined ? null : { code: first.code, fromAt: first.fromAt, byAt: first.byAt },
     toCountersign: toCountersign.length,
     diary: diary === undefined ? null : { entry: diary.entry, dueOn: diary.dueOn },

@@ -68,6 +68,7 @@ describe('the list of people', () => {
     breaths: null,
     pressure: null,
     actNow: 0,
+    actNowFirst: null,
     recheck: null,
     toCountersign: 0,
     diary: null,

@@ -107,7 +107,7 @@ describe('a series', () => {
   test('is kept with its value, alerts in the list of people, is closed, and check finds nothing', async () => {
     const kept = series();
     expect(await problemsOf(kept)).toBe(201);
-    expect(await rowOf()).toMatchObject({ actNow: 1, diary: null });
+    expect(await rowOf()).toMatchObject({ actNow: 1, actNowFirst: 'severe-away', diary: null });
     const { findings, values } = (await clinic.send('GET', '/control/check')).body;
     expect([findings, values]).toEqual([[], 1]);
     const told = {

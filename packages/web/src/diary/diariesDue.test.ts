@@ -10,6 +10,7 @@ function row(id: string, dueOn: string | null): PersonRow {
     breaths: null,
     pressure: null,
     actNow: 0,
+    actNowFirst: null,
     recheck: null,
     toCountersign: 0,
     diary,

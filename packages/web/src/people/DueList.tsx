@@ -4,7 +4,10 @@ import { useApp, useKept } from '../app/context.js';
 import { shortStampText, stampParts } from '../app/times.js';
 import { localDate } from '../ports/stampAt.js';
 import { beginRound } from '../round/rounds.js';
+import { actNowText } from './actNowText.js';
+import { begunText } from './begunText.js';
 import { type Due, type DueRow, dueRows } from './dueRows.js';
+import type { BegunAlarms } from './useBegunAlarms.js';
 import { useTick } from './useTick.js';
 
 /** The times are said anew every second. */
@@ -15,10 +18,16 @@ const MINUTES_PER_DAY = 1440;
  * Of whom an alert is open, and whose pressure is to be looked at again, why, and in how many minutes; one touch leads
  * to the round. It says that a page that is closed cannot ring.
  */
-export function DueList({ rows }: { readonly rows: readonly PersonRow[] }) {
+export function DueList({
+  rows,
+  begun,
+}: {
+  readonly rows: readonly PersonRow[];
+  readonly begun: BegunAlarms;
+}) {
   const { words, clock } = useApp();
   useTick(EVERY_MS);
-  const due = dueRows(rows, clock.stamp());
+  const due = dueRows(rows, clock.stamp(), begun);
   if (due.length === 0) return null;
   const now = due.filter((one) => one.due !== null && one.due.countdown.is !== 'ahead');
   const names = words.say.allOf(now.map(({ row }) => nameOf(row)));
@@ -27,7 +36,7 @@ export function DueList({ rows }: { readonly rows: readonly PersonRow[] }) {
       <h2 id="due">{words.sentence('people.dueTitle')}</h2>
       <ul className="due-list">
         {due.map((one) => (
-          <DueLine key={one.row.id} row={one.row} due={one.due} />
+          <DueLine key={one.row.id} {...one} />
         ))}
       </ul>
       <p className="small soft">{words.sentence('people.cannotRing')}</p>
@@ -42,14 +51,14 @@ export function DueList({ rows }: { readonly rows: readonly PersonRow[] }) {
   }
 }
 
-function DueLine({ row, due }: DueRow) {
+function DueLine({ row, due, begun }: DueRow) {
   const app = useApp();
   const { words } = app;
   const [, go] = useLocation();
   const hasDraft = useKept(({ kept }) => kept.drafts[row.id] !== undefined);
   const name = row.identity?.name ?? words.sentence('people.erased');
-  const { actNow } = row.latest;
-  const isUrgent = due !== null && due.countdown.is !== 'ahead';
+  const { actNow, actNowFirst } = row.latest;
+  const isUrgent = begun !== undefined || (due !== null && due.countdown.is !== 'ahead');
   return (
     <li className="due-line">
       <div className="due-who">
@@ -58,12 +67,13 @@ function DueLine({ row, due }: DueRow) {
         </span>
         {actNow === 0 ? null : (
           <Link href={`/people/${row.id}`} className="person-alert" aria-describedby={`due-${row.id}`}>
-            {words.sentence('people.actNow', { alerts: actNow })}
+            {actNowText(actNow, actNowFirst, words)}
           </Link>
         )}
+        {begun === undefined ? null : <strong className="person-alert">{begunText(begun, words)}</strong>}
         {due === null ? null : <CountdownText due={due} />}
       </div>
-      {row.identity === null || due === null ? null : (
+      {row.identity === null || (due === null && begun === undefined) ? null : (
         <button
           type="button"
           className={isUrgent ? 'button button-first' : 'button'}

@@ -12,15 +12,19 @@ import { Field } from '../parts/Field.js';
 import { secondIdentifiers } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
+import type { BegunAlarm } from '../round/begunAlarm.js';
 import { loadPeople } from '../server/load.js';
 import { DeviceNotes } from '../shell/DeviceNotes.js';
 import { OthersWaiting } from '../signIn/OthersWaiting.js';
 import { useMay } from '../signIn/useAccess.js';
+import { actNowText } from './actNowText.js';
+import { begunText } from './begunText.js';
 import { DueList } from './DueList.js';
 import { dueText } from './dueText.js';
 import { inOrder } from './inOrder.js';
 import { KeptPeople } from './KeptPeople.js';
 import { matching } from './matching.js';
+import { type BegunAlarms, useBegunAlarms } from './useBegunAlarms.js';
 import { useTick } from './useTick.js';
 import { WhoMeasures } from './WhoMeasures.js';
 
@@ -39,6 +43,7 @@ export function PeoplePage() {
   const [wanted, setWanted] = useState('');
   const waiting = useKept(({ kept }) => kept.waiting.length);
   useTick(ORDER_EVERY_MS);
+  const begun = useBegunAlarms();
   // What was signed without network and has gone out ends what is due.
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked for again when one went out
   useEffect(() => void loadPeople(app), [app, waiting]);
@@ -63,7 +68,7 @@ export function PeoplePage() {
       <Asking asked={people} again={() => loadPeople(app)}>
         {(rows) => (
           <section className="people" aria-label={words.sentence('people.title')}>
-            <DueList rows={rows} />
+            <DueList rows={rows} begun={begun} />
             <DiariesDue rows={rows} />
             {rows.length >= FIND_FROM ? (
               <Field label={words.sentence('people.find')}>
@@ -79,7 +84,11 @@ export function PeoplePage() {
               </Field>
             ) : null}
             <ToCountersignLink rows={rows} />
-            <PeopleList rows={inOrder(matching(rows, wanted), clock.stamp())} isEmpty={rows.length === 0} />
+            <PeopleList
+              rows={inOrder(matching(rows, wanted), clock.stamp(), begun)}
+              begun={begun}
+              isEmpty={rows.length === 0}
+            />
             <Link href="/people/new" className={rows.length === 0 ? 'button button-first' : 'button'}>
               {words.sentence('people.add')}
             </Link>
@@ -140,14 +149,20 @@ function ToCountersignLink({ rows }: { readonly rows: readonly PersonRow[] }) {
   );
 }
 
-function PeopleList({ rows, isEmpty }: { readonly rows: readonly PersonRow[]; readonly isEmpty: boolean }) {
+type ListProps = {
+  readonly rows: readonly PersonRow[];
+  readonly begun: BegunAlarms;
+  readonly isEmpty: boolean;
+};
+
+function PeopleList({ rows, begun, isEmpty }: ListProps) {
   const { words } = useApp();
   if (rows.length > 0) {
     return (
       <ul className="people-list">
         {rows.map((row) => (
           <li key={row.id} className={row.identity === null ? undefined : 'has-quick'}>
-            <PersonLine row={row} />
+            <PersonLine row={row} begun={begun.get(row.id)} />
             <QuickLink row={row} />
           </li>
         ))}
@@ -184,8 +199,15 @@ function nothingText({ awayUntil }: PersonRow['latest'], words: Words): string {
     : words.sentence('people.onlyAway', { text: dayOfYearText(awayUntil, words) });
 }
 
+type LineProps = {
+  readonly row: PersonRow;
+  readonly base?: string;
+  /** What a round that was begun here and not signed asks for at once. */
+  readonly begun?: BegunAlarm | undefined;
+};
+
 /** One person: who, what is to be done about them, and their newest values. In a class they go by their pseudonym. */
-export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readonly base?: string }) {
+export function PersonLine({ row, base = '', begun: alarm }: LineProps) {
   const { words } = useApp();
   const hasDraft = useKept(({ kept }) => kept.drafts[row.id] !== undefined);
   const begun = useKept(({ kept }) => begunIn(kept.forms[intakeForm(row.id)]));
@@ -200,6 +222,7 @@ export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readon
         <span className="person-name" id={`name-${row.id}`}>
           {name}
         </span>
+        {alarm === undefined ? null : <strong className="person-alert">{begunText(alarm, words)}</strong>}
         <DutyMarks latest={latest} />
         {identity === null ? null : (
           <span className="soft small identity-parts">
@@ -295,11 +318,11 @@ function LatestPressureText({ latest }: { readonly latest: PersonRow['latest']['
 /** What somebody still has to do: an act-now first. A page that is closed cannot ring. */
 function DutyMarks({ latest }: { readonly latest: PersonRow['latest'] }) {
   const { words, clock } = useApp();
-  const { actNow, recheck, toCountersign } = latest;
+  const { actNow, actNowFirst, recheck, toCountersign } = latest;
   return (
     <>
       {actNow === 0 ? null : (
-        <strong className="person-alert">{words.sentence('people.actNow', { alerts: actNow })}</strong>
+        <strong className="person-alert">{actNowText(actNow, actNowFirst, words)}</strong>
       )}
       {recheck === null ? null : <PersonMark text={dueText(recheck, clock.stamp(), words)} />}
       {toCountersign === 0 ? null : (

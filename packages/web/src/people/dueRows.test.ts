@@ -18,6 +18,7 @@ function person(
     breaths: null,
     pressure: null,
     actNow,
+    actNowFirst: actNow === 0 ? null : 'very-fast-pulse',
     toCountersign: 0,
     diary: null,
     diaries: [],
@@ -71,4 +72,18 @@ test('of those whose time has come, as of those with an alert, the most urgent c
     'severe, since',
     'high, long late',
   ]);
+});
+
+test('of whom a round alarms that nobody signed stands among the alerts, though nothing of it is charted', () => {
+  const severe = {
+    pressures: ['182/122'],
+    condition: null,
+    others: 0,
+    isUnasked: true,
+    recheck: 'recheck-severe',
+  };
+  const rows = [person('late', '09:00', '09:30'), person('begun', null), person('alert', null, null, 1)];
+  const due = dueRows(rows, NOW, new Map([['begun', severe]]));
+  expect(due.map(({ row }) => row.id)).toEqual(['alert', 'begun', 'late']);
+  expect(due[1]).toMatchObject({ due: null, begun: severe });
 });

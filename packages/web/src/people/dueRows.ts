@@ -1,43 +1,47 @@
 import type { PersonRow } from '@evenfall/api';
-import { recheckUrgency } from '@evenfall/clinical';
 import { type Countdown, countdown, type Stamp } from '@evenfall/record';
+import type { BegunAlarm } from '../round/begunAlarm.js';
+import { urgencyOf } from './urgencyOf.js';
+import { type BegunAlarms, NO_ALARMS } from './useBegunAlarms.js';
 
 /** A person of whom an alert is open, or whose pressure is to be looked at again, and where that is now. */
 export type DueRow = {
   readonly row: PersonRow;
   readonly due: Due | null;
+  /** What a round that was begun here and not signed asks for at once; absent where there is none. */
+  readonly begun?: BegunAlarm;
 };
 
 export type Due = NonNullable<PersonRow['latest']['recheck']> & { readonly countdown: Countdown };
 
 /**
- * Everybody who needs somebody: whoever has an alert that nobody closed first, then what is late or may be taken, then what
- * is ahead; each by how urgent it is, and then by its time.
+ * Everybody who needs somebody: whoever has an alert that nobody closed, or of whom a round alarms that nobody signed, first,
+ * then what is late or may be taken, then what is ahead; each by how urgent it is, and then by its time.
  */
-export function dueRows(rows: readonly PersonRow[], now: Stamp): DueRow[] {
+export function dueRows(rows: readonly PersonRow[], now: Stamp, alarms: BegunAlarms = NO_ALARMS): DueRow[] {
   const nowMs = Date.parse(now.at);
   return rows
     .flatMap((row): DueRow[] => {
       const { recheck, actNow } = row.latest;
-      if (recheck !== null) return [{ row, due: { ...recheck, countdown: countdown(recheck, nowMs) } }];
-      return actNow > 0 ? [{ row, due: null }] : [];
+      const begun = alarms.get(row.id);
+      const more = begun === undefined ? {} : { begun };
+      if (recheck !== null)
+        return [{ row, due: { ...recheck, countdown: countdown(recheck, nowMs) }, ...more }];
+      return actNow > 0 || begun !== undefined ? [{ row, due: null, ...more }] : [];
     })
     .sort(
       (a, b) =>
-        rank(a) - rank(b) ||
-        urgencyOf(a) - urgencyOf(b) ||
-        lateness(a) - lateness(b) ||
-        timeOf(a) - timeOf(b),
+        rank(a) - rank(b) || urgency(a) - urgency(b) || lateness(a) - lateness(b) || timeOf(a) - timeOf(b),
     );
 }
 
-function rank({ row, due }: DueRow): number {
-  if (row.latest.actNow > 0) return -1;
+function rank({ row, due, begun }: DueRow): number {
+  if (row.latest.actNow > 0 || begun !== undefined) return -1;
   return due?.countdown.is === 'ahead' ? 1 : 0;
 }
 
-function urgencyOf({ due }: DueRow): number {
-  return recheckUrgency(due?.code ?? null);
+function urgency({ row, begun }: DueRow): number {
+  return urgencyOf(row.latest, begun);
 }
 
 /** Of equal urgency what is late comes before what may be taken. */

@@ -11,6 +11,7 @@ function person(id: string, actNow: number, recheck: PersonRow['latest']['rechec
     breaths: null,
     pressure: null,
     actNow,
+    actNowFirst: actNow === 0 ? null : 'very-fast-pulse',
     recheck,
     toCountersign: 0,
     diary: null,
@@ -46,4 +47,22 @@ test('whoever needs somebody stands first: act now, late, due, and the rest as t
     'Ada',
     'Berit',
   ]);
+});
+
+// Bedside handbook 3.15: very low before severe. That what nobody signed yet counts among them is our decision.
+test('a round that was begun and not signed stands among the alerts, by how urgent it is', () => {
+  const alarm = (recheck: string) => ({
+    pressures: [],
+    condition: null,
+    others: 0,
+    isUnasked: true,
+    recheck,
+  });
+  const rows = [person('Ada', 0), person('severe, begun', 0), person('act now', 1), person('low, begun', 0)];
+  const begun = new Map([
+    ['severe, begun', alarm('recheck-severe')],
+    ['low, begun', alarm('recheck-at-once')],
+  ]);
+  const order = ['low, begun', 'act now', 'severe, begun', 'Ada'];
+  expect(inOrder(rows, now, begun).map(({ id }) => id)).toEqual(order);
 });

@@ -8,6 +8,7 @@ const NOTHING_LATEST: PersonRow['latest'] = {
   breaths: null,
   pressure: null,
   actNow: 0,
+  actNowFirst: null,
   recheck: null,
   diary: null,
   diaries: [],

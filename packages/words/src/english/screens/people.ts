@@ -17,6 +17,13 @@ export const people = {
   title: 'People',
   actNow: (f: { alerts: number }, say: Say) =>
     `Act now: ${say.counted(f.alerts, { one: 'alert', other: 'alerts' })} not closed`,
+  actNowOf: (f: Text & { others: number }, say: Say) =>
+    f.others === 0
+      ? `Act now: ${f.text}, not closed`
+      : `Act now: ${f.text} and ${say.counted(f.others, { one: 'more alert', other: 'more alerts' })}, not closed`,
+  begunAlarm: (f: Text & { others: number; numbers: string }, say: Say) =>
+    `Act now: ${f.numbers === '' ? '' : `${f.numbers}, `}${f.text}${f.others === 0 ? '' : ` and ${say.counted(f.others, { one: 'more alert', other: 'more alerts' })}`}; taken, not signed`,
+  begunUnasked: 'what it asks is not answered',
   recheckBy: (f: Text) => `Look at the pressure again by ${f.text}`,
   recheckFrom: (f: Text) => `Look at the pressure again from ${f.text} on`,
   recheckLate: (f: Text) => `Late: the pressure was to be looked at again by ${f.text}`,

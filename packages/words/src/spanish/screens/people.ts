@@ -17,6 +17,13 @@ function span(minutes: number, say: Say): string {
 export const people: Reworded<typeof english> = {
   title: 'Personas',
   actNow: (f, say) => `Actúe ya: ${say.counted(f.alerts, { one: 'alerta', other: 'alertas' })} sin cerrar`,
+  actNowOf: (f, say) =>
+    f.others === 0
+      ? `Actúe ya: ${f.text}, sin cerrar`
+      : `Actúe ya: ${f.text} y ${say.counted(f.others, { one: 'alerta más', other: 'alertas más' })}, sin cerrar`,
+  begunAlarm: (f, say) =>
+    `Actúe ya: ${f.numbers === '' ? '' : `${f.numbers}, `}${f.text}${f.others === 0 ? '' : ` y ${say.counted(f.others, { one: 'alerta más', other: 'alertas más' })}`}; tomada, sin firmar`,
+  begunUnasked: 'sin responder lo que pregunta',
   recheckBy: (f) => `Mire de nuevo la presión antes de ${f.text}`,
   recheckFrom: (f) => `Mire de nuevo la presión desde ${f.text}`,
   recheckLate: (f) => `Con retraso: había que mirar de nuevo la presión antes de ${f.text}`,

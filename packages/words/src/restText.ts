@@ -7,6 +7,8 @@ export function restText(rest: RestKept, words: Words): string {
   const { seconds, neededSeconds, skipped } = rest;
   const figures = { seconds, neededSeconds };
   if (isRestWhole(rest)) return words.sentence('rest.whole', figures);
+  if (skipped?.reason === 'already-rested' && seconds === 0 && skipped.text === null)
+    return words.sentence('rest.wasBefore');
   if (skipped === null) return words.sentence('rest.short', figures);
   const said = words.sentence(`rest.${skipped.reason}`);
   const text =

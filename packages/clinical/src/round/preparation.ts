@@ -30,3 +30,15 @@ export const PREPARATION_TIMES = {
   rest: ROUND_FIGURES.preparationRestMinutes,
   clear: ROUND_FIGURES.preparationClearMinutes,
 } as const;
+
+/** What cannot be looked at before there is a cuff: it is asked when the cuff is on. Source: as of {@link PREPARATION}; the order is ours. */
+export const PREPARATION_OF_CUFF = [
+  'arm-at-heart',
+  'arm-bare',
+  'gauge-at-zero',
+] as const satisfies readonly Preparation[];
+
+/** Whether one of {@link PREPARATION} is of the cuff. */
+export function isOfCuff(one: Preparation): boolean {
+  return (PREPARATION_OF_CUFF as readonly Preparation[]).includes(one);
+}

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { DEFAULT_PLAN_RULES } from './planRules.js';
-import { exceptionsWithRest, isRestWhole, type RestSkippedReason } from './rest.js';
+import { exceptionsWithRest, isRestKnown, isRestWhole, type RestSkippedReason } from './rest.js';
 
 // Bedside handbook 3.1: sit quietly for 5 minutes.
 const neededSeconds = 300;
@@ -25,4 +25,13 @@ test('who had rested before has rested; nobody looked stays so', () => {
   expect(exceptionsWithRest(['calm'], rest(60, 'already-rested'))).toEqual(['calm']);
   expect(exceptionsWithRest(null, rest(60, 'urgent'))).toBeNull();
   expect(exceptionsWithRest(['rested'], null)).toEqual(['rested']);
+});
+
+test('a rest that nobody began nor answered for is not known, however well all else was', () => {
+  expect(isRestKnown([], null)).toBe(false);
+  expect(isRestKnown(['calm'], null)).toBe(false);
+  expect(isRestKnown(['rested'], null)).toBe(true);
+  expect(isRestKnown([], rest(300))).toBe(true);
+  expect(isRestKnown([], rest(0, 'already-rested'))).toBe(true);
+  expect(isRestKnown(null, null)).toBe(true);
 });

@@ -31,3 +31,14 @@ export function exceptionsWithRest(
   const isRested = isRestWhole(rest) || rest.skipped?.reason === 'already-rested';
   return PREPARATION.filter((one) => (one === 'rested' ? !isRested : exceptions.includes(one)));
 }
+
+/**
+ * Whether it is known if the person rested: a rest ran on the clock, somebody said that they had rested before or did not wait, or
+ * that they had not rested is among the exceptions. That all else was looked at says nothing of it. Where nobody looked at anything
+ * that is said instead.
+ *
+ * Source: none; that a rest which nobody began or answered for is not known, and not whole, is our decision.
+ */
+export function isRestKnown(exceptions: readonly Preparation[] | null, rest: Rest | null): boolean {
+  return rest !== null || exceptions === null || exceptions.includes('rested');
+}

@@ -28,7 +28,7 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
   return (
     <div className="round-outcome">
       {begun === null ? null : <p className="small soft">{beginningText(begun, words)}</p>}
-      {evidence === null ? null : <p className="small soft">{preparedText(evidence.exceptions, words)}</p>}
+      {evidence === null ? null : <p className="small soft">{preparedText({ ...evidence, rest }, words)}</p>}
       {rest === null ? null : <p className="small soft">{restText(rest, words)}</p>}
       {evidence === null || evidence.features === null ? null : (
         <p className="small soft">{askedText(evidence.features, words)}</p>

@@ -4,8 +4,20 @@ import { preparedText } from './preparedText.js';
 
 const words = wordsFor('en');
 
+const RESTED = { seconds: 300, neededSeconds: 300, skipped: null };
+
 test('how the person was made ready says what it is of', () => {
-  expect(preparedText([], words)).toBe('Made ready: all as it should be before the pressure.');
-  expect(preparedText(['not-talking'], words)).toBe('Made ready, but for: talking.');
-  expect(preparedText(null, words)).toBe('Nobody looked whether the person was made ready.');
+  const text = (exceptions: Parameters<typeof preparedText>[0]['exceptions'], rest: typeof RESTED | null) =>
+    preparedText({ exceptions, rest }, words);
+  expect(text([], RESTED)).toBe('Made ready: all as it should be before the pressure.');
+  expect(text(['not-talking'], RESTED)).toBe('Made ready, but for: talking.');
+  expect(text(null, null)).toBe('Nobody looked whether the person was made ready.');
+  // A rest that nobody began nor answered for is no whole one.
+  expect(text([], null)).toBe(
+    'Made ready: all else as it should be before the pressure. Whether they rested before is not known.',
+  );
+  expect(text(['not-talking'], null)).toBe(
+    'Made ready, but for: talking. Whether they rested before is not known.',
+  );
+  expect(text(['rested'], null)).toBe('Made ready, but for: did not rest for five minutes.');
 });

@@ -11,6 +11,9 @@ import {
   NOT_DONE_REASONS,
   POSTURES,
   type Posture,
+  PREPARATION,
+  PREPARATION_OF_CUFF,
+  type Preparation,
   parseCuffQuestion,
   placeCheck,
   placeFactsOf,
@@ -33,6 +36,7 @@ import { Flags } from '../parts/Flags.js';
 import { MeasureField } from '../parts/MeasureField.js';
 import { NotDoneHere } from '../round/NotDoneHere.js';
 import { nextHref } from '../round/nextHref.js';
+import { isRestOpen, RestStart } from '../round/RestStart.js';
 import { standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { isArmCarried } from './armCarried.js';
@@ -203,6 +207,13 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
           armWrong={armWrong}
           question={question}
         />
+        {draft.exceptions === null ? null : <CuffReady round={round} exceptions={draft.exceptions} />}
+        {isRestOpen(round) && draft.exceptions !== null ? (
+          <>
+            <p className="small">{words.sentence('rest.notBegun')}</p>
+            <RestStart round={round} isFirst={false} />
+          </>
+        ) : null}
         {check.allowed === 'never' ? null : (
           <div className="next-steps one-step">
             {site === 'upper-arm' && form.text('cuff') === '' ? (
@@ -218,6 +229,33 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
       </form>
       {draft.pressure.values.length === 0 ? notDoneHere : null}
     </>
+  );
+}
+
+type ReadyProps = { readonly round: Round; readonly exceptions: readonly Preparation[] };
+
+/** What of making ready can only be looked at with the cuff; going on says that what is not ticked was as it should be. */
+function CuffReady({ round, exceptions }: ReadyProps) {
+  const { words } = useApp();
+  const tick = (one: Preparation, isTicked: boolean) =>
+    round.change((was) => ({
+      ...was,
+      exceptions: PREPARATION.filter((other) => (other === one ? isTicked : exceptions.includes(other))),
+    }));
+  return (
+    <fieldset className="ticks ticks-two">
+      <legend>{words.sentence('prepare.ofCuff')}</legend>
+      {PREPARATION_OF_CUFF.map((one) => (
+        <label key={one} className="tick">
+          <input
+            type="checkbox"
+            checked={exceptions.includes(one)}
+            onChange={(event) => tick(one, event.target.checked)}
+          />
+          <span>{words.sentence(`prepare.${one}`)}</span>
+        </label>
+      ))}
+    </fieldset>
   );
 }
 

@@ -1,11 +1,13 @@
-import { PREPARATION, type Preparation } from '@evenfall/clinical';
+import { isOfCuff, PREPARATION, type Preparation } from '@evenfall/clinical';
+import { restText } from '@evenfall/words';
 import { useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { nextHref } from './nextHref.js';
+import { isRestOpen, RestStart } from './RestStart.js';
 import { type InRound, RoundFrame } from './RoundFrame.js';
-import { begunRest } from './restDraft.js';
+import { restOf } from './restDraft.js';
 import { useBelow } from './useBelow.js';
 import { useCameFrom } from './useCameFrom.js';
 import { useNextStep } from './useNextStep.js';
@@ -27,6 +29,8 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   const cameFrom = useCameFrom(person);
   const [ticked, setTicked] = useState<readonly Preparation[] | null>(null);
   const isCuffOn = round.draft.pressure.place !== null;
+  // What is of the cuff is asked where it is put on.
+  const asked = PREPARATION.filter((one) => isCuffOn || !isOfCuff(one));
   const chosen = ticked ?? round.draft.exceptions ?? [];
   const nextStep = useNextStep();
   const list = useRef<HTMLFieldSetElement>(null);
@@ -47,10 +51,10 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
           keep(PREPARATION.filter((one) => chosen.includes(one)));
         }}
       >
-        <RestStart round={round} />
+        <RestHere round={round} />
         <fieldset className="ticks ticks-two" ref={list}>
           <legend>{words.sentence('prepare.exceptions')}</legend>
-          {PREPARATION.map((one) => (
+          {asked.map((one) => (
             <label key={one} className="tick">
               <input
                 type="checkbox"
@@ -78,29 +82,17 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   );
 }
 
-/** The person sits down now: the rest begins, and nobody waits for it on a page. */
-function RestStart({ round }: { readonly round: Round }) {
-  const { words, clock, session } = useApp();
-  const { rest, pressure } = round.draft;
-  const { restSeconds } = round.inForce.roundRules.plan;
-  if (rest !== null) return <p role="status">{words.sentence('rest.restsNow')}</p>;
-  const lead = <p>{words.sentence('prepare.lead')}</p>;
-  if (!(restSeconds > 0) || pressure.values.length > 0) return lead;
+/** How long it takes, and the rest where it can begin: then what is done meanwhile is said, or that they had rested before. */
+function RestHere({ round }: { readonly round: Round }) {
+  const { words } = useApp();
+  const { rest } = round.draft;
+  const over = restOf(rest);
+  if (rest !== null)
+    return <p role="status">{over === null ? words.sentence('rest.restsNow') : restText(over, words)}</p>;
   return (
     <>
-      {lead}
-      <button
-        type="button"
-        className="button button-large"
-        onClick={() =>
-          round.change((draft) => ({
-            ...draft,
-            rest: begunRest(restSeconds, { session, atMs: clock.monotonicMs() }),
-          }))
-        }
-      >
-        {words.sentence('rest.start', { seconds: restSeconds })}
-      </button>
+      <p>{words.sentence('prepare.lead')}</p>
+      {isRestOpen(round) ? <RestStart round={round} /> : null}
     </>
   );
 }

@@ -1,4 +1,4 @@
-import { exceptionsWithRest } from '@evenfall/clinical';
+import { exceptionsWithRest, isRestKnown } from '@evenfall/clinical';
 import { beginningText, restText } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -12,11 +12,13 @@ export function PreparedLine({ round, person }: PersonProps) {
   const { words } = useApp();
   const rest = restOf(round.draft.rest);
   const exceptions = exceptionsWithRest(round.draft.exceptions, rest);
+  // A rest that still goes on is known to be one.
+  const isKnown = round.draft.rest !== null || isRestKnown(exceptions, rest);
   const text =
     exceptions === null
       ? words.sentence('prepare.notLooked')
       : exceptions.length === 0
-        ? words.sentence('prepare.none')
+        ? words.sentence(isKnown ? 'prepare.none' : 'prepare.noneElse')
         : words.sentence('prepare.some', {
             text: exceptions.map((one) => words.sentence(`prepare.${one}`)).join(', '),
           });
@@ -32,6 +34,11 @@ export function PreparedLine({ round, person }: PersonProps) {
         {text}
         {rest === null ? null : ` ${restText(rest, words)}`}
       </p>
+      {isKnown ? null : (
+        <ul className="flags">
+          <li>{words.sentence('rest.notKnown')}</li>
+        </ul>
+      )}
     </section>
   );
 }

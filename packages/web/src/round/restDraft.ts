@@ -19,6 +19,11 @@ export function begunRest(neededSeconds: number, since: Instant): RestDraft {
   return { neededSeconds, keptSeconds: 0, since, skipped: null };
 }
 
+/** Nobody begins a rest here: they say that they had rested before. */
+export function restedBefore(neededSeconds: number): RestDraft {
+  return { neededSeconds, keptSeconds: 0, since: null, skipped: { reason: 'already-rested', text: null } };
+}
+
 /** Seconds rested, at most what is needed. Time between two visits is not known, and does not count. */
 export function restedSeconds({ neededSeconds, keptSeconds, since }: RestDraft, now: Instant): number {
   const more = since === null ? 0 : (secondsBetween(since, now) ?? 0);

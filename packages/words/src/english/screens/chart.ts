@@ -13,6 +13,7 @@ export const chart = {
       .filter((part) => part !== null)
       .join(' · '),
   madeReady: 'Made ready: all as it should be before the pressure.',
+  madeReadyElse: 'Made ready: all else as it should be before the pressure.',
   madeReadyBut: (f: Text) => `Made ready, but for: ${f.text}.`,
   printedNoted: 'Noted',
   printedEven: 'Each round stands in a place of its own: the time between them is not to scale.',

@@ -12,6 +12,8 @@ export const prepare = {
   keep: 'Keep, and go on',
   skip: 'Not looked at',
   none: 'All as it should be.',
+  noneElse: 'All else as it should be.',
+  ofCuff: 'Of the cuff: what was not as it should be?',
   some: (f: { text: string }) => `Not as it should be: ${f.text}.`,
   notLooked: 'Nobody looked whether the person was made ready.',
   change: 'Change',

@@ -8,6 +8,10 @@ type Times = { seconds: number; neededSeconds: number };
 export const rest = {
   start: (f: { seconds: number }, say: Say) => `Sits down now: start ${long(f.seconds, say)} of rest`,
   restsNow: 'The rest has begun. Meanwhile: questions, the arm, pulse and breaths.',
+  before: 'They had rested already',
+  notBegun: 'No rest was begun.',
+  notKnown: 'Whether they rested before is not known.',
+  wasBefore: 'They had rested before, not by this clock.',
   left: (f: { minutes: number }, say: Say) => `Rests: about ${say.counted(f.minutes, MINUTES)} left`,
   lastMinute: 'Rests: under a minute left',
   says: 'The person rests quietly. The cuff goes up when the rest is over.',

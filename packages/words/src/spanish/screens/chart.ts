@@ -12,6 +12,7 @@ export const chart: Reworded<typeof english> = {
       .filter((part) => part !== null)
       .join(' · '),
   madeReady: 'Preparación: todo como debe ser antes de la presión.',
+  madeReadyElse: 'Preparación: todo lo demás como debe ser antes de la presión.',
   madeReadyBut: (f) => `Preparación, salvo: ${f.text}.`,
   printedNoted: 'Anotado',
   printedEven: 'Cada ronda tiene su propio lugar: el tiempo entre ellas no está a escala.',

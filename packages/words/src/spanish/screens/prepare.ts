@@ -12,6 +12,8 @@ export const prepare: Reworded<typeof english> = {
   keep: 'Guardar y seguir',
   skip: 'No se miró',
   none: 'Todo como debe ser.',
+  noneElse: 'Todo lo demás como debe ser.',
+  ofCuff: 'Del manguito: ¿qué no estaba como debe ser?',
   some: (f) => `No estaba como debe ser: ${f.text}.`,
   notLooked: 'Nadie miró si la persona estaba preparada.',
   change: 'Cambiar',

@@ -7,6 +7,10 @@ import { MINUTES, SECONDS } from './nouns.js';
 export const rest: Reworded<typeof english> = {
   start: (f, say) => `Se sienta ahora: empezar ${long(f.seconds, say)} de reposo`,
   restsNow: 'El reposo ha empezado. Entretanto: las preguntas, el brazo, el pulso y las respiraciones.',
+  before: 'Ya había reposado',
+  notBegun: 'No se empezó ningún reposo.',
+  notKnown: 'No se sabe si reposó antes.',
+  wasBefore: 'Había reposado antes, no por este reloj.',
   left: (f, say) =>
     `En reposo: ${f.minutes === 1 ? 'queda' : 'quedan'} más o menos ${say.counted(f.minutes, MINUTES)}`,
   lastMinute: 'En reposo: queda menos de un minuto',

@@ -144,6 +144,18 @@ test('a dangerous pressure is asked about before it is signed', async ({ page, d
   await page.getByRole('button', { name: 'None of these' }).tap();
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
   await expect(article(page, '198/124')).toBeVisible();
+  // A low one is asked about as well, also beside the reading of minutes before.
+  await page.goto(`${demo.address}/`);
+  await toQuick(page, 'Rufus Adeyemi');
+  await page.getByLabel(/Pressure and pulse/).fill('84/50');
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(page.getByText('The reading of 84/50 is very low.')).toBeVisible();
+  await expect(page.getByText(/^The systolic of 84 is far from the 198 of/)).toBeVisible();
+  await expect(page.getByText('Say that it was read so, or put it right, then sign.')).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Yes, 84/50 was read' }).tap();
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(article(page, '84/50')).toBeVisible();
 });
 
 test('an arm that must not be used is not signed, and the fact stands on the page', async ({

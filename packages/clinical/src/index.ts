@@ -372,6 +372,7 @@ export type { PlanRules } from './round/planRules.js';
 export { DEFAULT_PLAN_RULES } from './round/planRules.js';
 export type { Preparation } from './round/preparation.js';
 export { isOfCuff, PREPARATION, PREPARATION_OF_CUFF, PREPARATION_TIMES } from './round/preparation.js';
+export { type ReadAgainCode, readAgain } from './round/readAgain.js';
 export { isUpright, readingsOf, seriesOf } from './round/readingsOf.js';
 export type { IrregularAverage, ReadingsRules } from './round/readingsRules.js';
 export { DEFAULT_READINGS_RULES, readingsRulesOf } from './round/readingsRules.js';

@@ -24,6 +24,7 @@ import type {
   PlaceReasonCode,
   PostureReasonCode,
   PulseDeficit,
+  ReadAgainCode,
   ReadingsAverage,
   RecheckBesideCode,
   RoundCategory,
@@ -71,6 +72,7 @@ export type ClinicalCode =
   | PlaceFlagCode
   | PlaceReasonCode
   | PostureReasonCode
+  | ReadAgainCode
   | CodesOf<EarlyWarning>
   | EarlyWarningResponseCode
   | CodesOf<SepsisScreen>
@@ -85,4 +87,4 @@ export type ClinicalCode =
  * The codes that the start page and the keypad of three touches say: what a typed pressure brings, what comes next and why,
  * what is asked, and when to act now.
  */
-export type BedsideCode = ActNowId | AskCode | NextStepCode | CodesOf<RunResult>;
+export type BedsideCode = ActNowId | AskCode | NextStepCode | ReadAgainCode | CodesOf<RunResult>;

@@ -28,7 +28,10 @@ export function toZeroFlags({ diastolic, muffled, diastolicUsed }: Pressures, ru
 }
 
 /** Numbers so far out that they are asked about. The diastolic is the one that is used. */
-export function plausibleFlags({ systolic, diastolicUsed }: Pressures, rules: DeflationRules): Flags {
+export function plausibleFlags(
+  { systolic, diastolicUsed }: Pick<Pressures, 'systolic' | 'diastolicUsed'>,
+  rules: DeflationRules,
+): Flags {
   const flags: Flags = [];
   const { lowestSystolic, highestSystolic, lowestDiastolic, highestDiastolic } = rules;
   const { smallestPulsePressureMmHg, largestPulsePressureMmHg } = rules;

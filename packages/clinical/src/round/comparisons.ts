@@ -23,6 +23,8 @@ export const ROUND_COMPARISONS = {
   escArmMmHg: '>',
   lookFurtherMmHg: '>',
   gapSeconds: '<',
+  readFarMmHg: '>=',
+  readBeforeMinutes: '<=',
   restSeconds: '>=',
   pregnancyAskFromMonths: '>=',
   pregnancyAskUnderMonths: '<',

@@ -195,6 +195,20 @@ export const ROUND_FIGURES = figures({
     'bedside handbook 3.16 asks everybody; our bound so that the question is taken seriously',
     'decision',
   ),
+  readFarMmHg: row(
+    40,
+    'mmHg',
+    'a typed systolic this far or further from that of the reading before is asked about',
+    'common practice (a number is looked at beside the one before it); the distance is ours',
+    'decision',
+  ),
+  readBeforeMinutes: row(
+    60,
+    'min',
+    'a reading that is not older than this is one that a typed one is held against',
+    'common practice (a number is looked at beside the one before it); the time is ours',
+    'decision',
+  ),
   childSlowPulsePerMinute: row(
     60,
     '/min',

@@ -6,6 +6,7 @@ import {
   placeCheck,
   placeFactsOf,
   postureChoice,
+  readAgain,
 } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
@@ -28,12 +29,14 @@ import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { beginRound } from '../round/rounds.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
 import { sign } from '../round/sign.js';
-import { standingOf } from '../round/standing.js';
+import { readingOf, standingOf } from '../round/standing.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { carriedPlace } from './carriedPlace.js';
 import { partText } from './partText.js';
 import { QuickKeypad } from './QuickKeypad.js';
 import { QuickPlace } from './QuickPlace.js';
+import { ReadAgain } from './ReadAgain.js';
+import { readBefore } from './readBefore.js';
 import { isAskedForRhythm, notInWindow, setWindowSeconds } from './setWindow.js';
 import { readTypedSet, type SetMethod } from './typedSet.js';
 import { type QuickRound, useQuickRound } from './useQuickRound.js';
@@ -151,6 +154,20 @@ function QuickSet({ person, round, record }: SetProps) {
       ? []
       : runContentOf(next, reading, { facts, inForce, program }).value.flags;
   const isSettled = settled === text && text !== '';
+  const typed =
+    reading === undefined || next === null ? null : readingOf(next, reading, { facts, inForce, program });
+  const again =
+    typed === null
+      ? []
+      : readAgain(
+          typed,
+          readBefore(draft, entries, Date.parse(clock.stamp().at), { facts, inForce, program }),
+          facts.ageMonths,
+          { actNow: roundRules.actNow, deflation: inForce.runRules.deflation },
+        );
+  // What was said of other numbers does not hold for these.
+  const isUnread = again.length > 0 && form.text('read') !== set?.numbers;
+  const isOpen = isUnread || (standing !== null && standing.unasked.length > 0);
 
   const type = (typed: string) => {
     setAsked(false);
@@ -161,7 +178,7 @@ function QuickSet({ person, round, record }: SetProps) {
   const keep = () => {
     setAsked(true);
     settle(text);
-    if (next === null || !isPlaced) return null;
+    if (next === null || !isPlaced || isUnread) return null;
     store.change((state) => ({
       ...state,
       kept: {
@@ -176,6 +193,7 @@ function QuickSet({ person, round, record }: SetProps) {
     if (keep() === null) return;
     form.set('text', '');
     form.set('at', '');
+    form.set('read', '');
     form.set('windowSeconds', '');
     setMade({ run: ids(), pulse: ids() });
     setAsked(false);
@@ -185,7 +203,7 @@ function QuickSet({ person, round, record }: SetProps) {
     const { agent } = signer;
     setAsked(true);
     settle(text);
-    if (agent === null || standing === null || standing.unasked.length > 0) return;
+    if (agent === null || standing === null || isOpen) return;
     const kept = keep();
     if (kept === null) return;
     form.done();
@@ -257,6 +275,13 @@ function QuickSet({ person, round, record }: SetProps) {
           onChoose={(rhythm) => form.set('rhythm', rhythm)}
         />
       ) : null}
+      {isUnread && (isSettled || isAsked) ? (
+        <ReadAgain
+          why={again}
+          numbers={set?.numbers ?? ''}
+          onRead={() => form.set('read', set?.numbers ?? '')}
+        />
+      ) : null}
       {isSettled && standing !== null && next !== null ? (
         <>
           <ActNowPanel standing={standing} />
@@ -301,15 +326,15 @@ function QuickSet({ person, round, record }: SetProps) {
           {words.sentence('quick.needsAgent')}
         </p>
       ) : null}
-      {isAsked && standing !== null && standing.unasked.length > 0 ? (
+      {isAsked && isOpen ? (
         <p className="field-wrong" role="alert">
-          {words.sentence('quick.unasked')}
+          {words.sentence(isUnread ? 'quick.readNot' : 'quick.unasked')}
         </p>
       ) : null}
       <QuickKeypad
         onKey={(key) => type(setKey(text, key))}
         onRubOut={() => type(text.slice(0, -1).replace(/\/$/, ''))}
-        isIn={set !== null && (standing === null || standing.unasked.length === 0)}
+        isIn={set !== null && !isOpen}
       />
       {isSettled ? <Flags flags={[...flags, ...(standing?.nextPressure?.why ?? [])]} /> : null}
       <button type="button" className="button" onClick={another}>

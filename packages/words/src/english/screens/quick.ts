@@ -40,6 +40,9 @@ export const quick = {
   another: 'Keep it and type another',
   keptSoFar: (f: { readings: number }, say: Say) =>
     `${say.counted(f.readings, { one: 'reading', other: 'readings' })} kept, out of sight until the round is signed.`,
+  readAgain: 'Look again before signing',
+  readIs: (f: { text: string }) => `Yes, ${f.text} was read`,
+  readNot: 'Say that it was read so, or put it right, then sign.',
   unasked: 'Answer what is asked above, then sign.',
   needsAgent: 'Choose who is measuring.',
 } as const;

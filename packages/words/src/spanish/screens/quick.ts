@@ -40,6 +40,9 @@ export const quick: Reworded<typeof english> = {
   another: 'Guardarla y escribir otra',
   keptSoFar: (f, say) =>
     `${say.counted(f.readings, { one: 'lectura guardada', other: 'lecturas guardadas' })}, fuera de la vista hasta firmar la ronda.`,
+  readAgain: 'Mire otra vez antes de firmar',
+  readIs: (f) => `Sí, se leyó ${f.text}`,
+  readNot: 'Diga que se leyó así, o corríjalo, y después firme.',
   unasked: 'Responda lo que se pregunta arriba y después firme.',
   needsAgent: 'Elija quién mide.',
 };

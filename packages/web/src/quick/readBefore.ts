@@ -1,0 +1,21 @@
+import { projectNewest, type StoredEntry } from '@evenfall/record';
+import type { RoundDraft } from '../round/draft.js';
+import { readingsSoFar } from '../round/standing.js';
+import type { Round } from '../round/useRound.js';
+
+const MINUTE_MS = 60_000;
+
+/** The newest reading of a person before one that is typed now, in the round under way or else in the chart; null for none. */
+export function readBefore(
+  draft: RoundDraft,
+  entries: readonly StoredEntry[],
+  nowMs: number,
+  under: Pick<Round, 'facts' | 'inForce'> & { readonly program: string },
+): { readonly systolic: number; readonly minutesAgo: number } | null {
+  const here = readingsSoFar(draft, under).at(-1);
+  const charted = projectNewest(entries).pressure;
+  const systolic = here?.systolic ?? charted?.systolic;
+  const at = here === undefined ? charted?.measuredAt : draft.pressure.values.at(-1)?.measuredAt.at;
+  if (systolic === undefined || at === undefined) return null;
+  return { systolic, minutesAgo: (nowMs - Date.parse(at)) / MINUTE_MS };
+}

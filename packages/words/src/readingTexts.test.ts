@@ -13,3 +13,12 @@ test('the pulse of a reading stands beside it, before how long somebody had stoo
   expect(others).toHaveLength(1);
   expect(readingTexts(null, NOTHING, english)).toEqual([]);
 });
+
+test('a pulse that was amended since is said as it stands, with what it was', () => {
+  const english = wordsFor('en');
+  expect(readingTexts({ perMinute: 83, was: 76 }, NOTHING, english)).toEqual(['pulse 83 (amended, was 76)']);
+  expect(readingTexts({ perMinute: null, was: 76 }, NOTHING, english)).toEqual([
+    'pulse 76, since marked as entered in error',
+  ]);
+  expect(readingTexts({ perMinute: 76, was: null }, NOTHING, english)).toEqual(['pulse 76']);
+});

@@ -18,6 +18,7 @@ import {
   openIn,
   openReasons,
   pressureWritten,
+  pulseOfReading,
   type RoundAverage,
   type RulesOf,
   readingsAveraged,
@@ -257,12 +258,9 @@ function valueText(
 }
 
 /** The pulse of a reading, per minute; null where it is the count of the round, which has a field of its own. */
-function ownPulse({ content }: RunEntry, { values }: ChartRound): number | null {
-  const { pulsePerMinute } = content.evidence.run;
-  const isCounted = values.some(({ current }) =>
-    current.some((entry) => signOf(entry) === 'pulse' && chartedPerMinute(entry) === pulsePerMinute),
-  );
-  return isCounted ? null : pulsePerMinute;
+function ownPulse(entry: RunEntry, round: ChartRound): number | null {
+  const { perMinute, isCounted } = pulseOfReading(entry, round);
+  return isCounted ? null : perMinute;
 }
 
 /** What somebody elsewhere must know of a rate: that it was felt irregular, that a longer count was asked for in vain. */

@@ -16,17 +16,16 @@ import {
   type TrendRound,
   valueStanding,
 } from '@evenfall/record';
-import { beginningText, readingTexts, restText, type Words } from '@evenfall/words';
+import { beginningText, restText } from '@evenfall/words';
 import { type ReactNode, useMemo } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
 import { useKnownEquipment } from '../equipment/useEquipment.js';
 import { FactsLines } from '../facts/FactsLines.js';
-import { chartedText, isVoidCharted, signOfCharted } from '../parts/charted.js';
+import { isVoidCharted, signOfCharted } from '../parts/charted.js';
 import { duesText } from '../people/dueText.js';
 import { localDate } from '../ports/stampAt.js';
-import { placeText } from '../pressure/placeText.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { bandsOf } from '../trend/bands.js';
 import { drawnIn, evenScale } from '../trend/evenScale.js';
@@ -37,6 +36,7 @@ import { wholeSpan } from '../trend/view.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { gaugeFailedText } from './GaugeFailed.js';
 import { PrintedFoot } from './PrintedEnds.js';
+import { PrintedOther, PrintedValues } from './PrintedValue.js';
 import { preparedText } from './preparedText.js';
 import { openText, openTitles, printedNotes, printedResults } from './printedNotes.js';
 import { useOpenActs } from './useOpenActs.js';
@@ -209,7 +209,7 @@ function PrintedRound({ round, birthDate, average, signs, agents, due }: RoundPr
       {sign === 'pressure' && average !== null && averageText(average, words) !== null ? (
         <strong className="print-line">{averageText(average, words)}</strong>
       ) : null}
-      <PrintedValues values={valuesOf(round.values, sign)} isInError={round.isInError} />
+      <PrintedValues values={valuesOf(round.values, sign)} round={round} />
     </td>
   ));
   const noted = (
@@ -251,60 +251,6 @@ function PrintedRound({ round, birthDate, average, signs, agents, due }: RoundPr
       ))}
     </tbody>
   );
-}
-
-type ValuesProps = { readonly values: readonly AmendedEntry[]; readonly isInError: boolean };
-
-/** The values of a sign in their order. */
-function PrintedValues({ values, isInError }: ValuesProps) {
-  return values.map((value) => <PrintedValue key={value.original.id} value={value} isInError={isInError} />);
-}
-
-type ValueProps = { readonly value: AmendedEntry; readonly isInError: boolean };
-
-/** A value as it stands; struck through where it was entered in error. */
-function PrintedValue({ value, isInError }: ValueProps) {
-  const { words } = useApp();
-  const { original, current, standing } = value;
-  if (isInError || current.length === 0) {
-    return (
-      <span className="print-value">
-        <del>{textOf(original, words)}</del>{' '}
-        {isInError ? null : <span>{words.sentence('chart.enteredInError')}</span>}
-      </span>
-    );
-  }
-  return current.map((entry, at) => (
-    <span key={entry.id} className={besideOf(entry, words) === '' ? 'print-value' : 'print-line'}>
-      {at > 0 ? null : replacedTexts(value, words).map((text) => <Replaced key={text} text={text} />)}
-      {textOf(entry, words)}
-      {standing === 'amended' ? <PrintedMark text={words.sentence('chart.printedAmended')} /> : null}
-      {standing === 'contested' ? <PrintedMark text={words.sentence('trend.contested')} /> : null}
-      {isByHand(entry) ? <PrintedMark text={words.sentence('people.byHand')} /> : null}{' '}
-      {besideOf(entry, words) === '' ? null : <span className="print-beside">{besideOf(entry, words)}</span>}
-    </span>
-  ));
-}
-
-/** What stood before, struck through as on paper charts. */
-function Replaced({ text }: { readonly text: string }) {
-  return (
-    <>
-      <del>{text}</del>{' '}
-    </>
-  );
-}
-
-/** What a value was before it was amended, oldest first, each once; what stands now is none of them. */
-function replacedTexts({ story, current }: AmendedEntry, words: Words): readonly string[] {
-  const now = current.map((entry) => textOf(entry, words));
-  const before = story.map((entry) => textOf(entry, words));
-  return [...new Set(before)].filter((text) => text !== '' && !now.includes(text));
-}
-
-/** A word about a value, in brackets; it never breaks within. */
-function PrintedMark({ text }: { readonly text: string }) {
-  return <span className="print-mark"> ({text})</span>;
 }
 
 type WordsProps = Pick<RoundProps, 'round' | 'birthDate' | 'signs' | 'agents' | 'due'>;
@@ -350,7 +296,7 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
       ? [`${beginningText(signing.content.begun, words)}.`]
       : []),
     ...(others.length > 0
-      ? [others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />)]
+      ? [others.map((one) => <PrintedOther key={one.original.id} value={one} round={round} />)]
       : []),
     ...failedIn(round, equipment?.gauges ?? []).map(({ written, failed }) => (
       <strong key={`${written} ${failed.name}`}>
@@ -398,43 +344,10 @@ function failedIn({ values, isInError }: ChartRound, gauges: readonly Gauge[]) {
   );
 }
 
-function PrintedOther({ value, isInError }: ValueProps) {
-  const { words } = useApp();
-  const given = contentOfEntry(value.original);
-  if (given === null) return null;
-  return (
-    <span className="print-other">
-      <b>{signText(signOfCharted(given), words)}:</b> <PrintedValue value={value} isInError={isInError} />
-    </span>
-  );
-}
-
 /** The values of a sign in a round, as it was first signed; what was broken off has no number and no line. */
 function valuesOf(values: readonly AmendedEntry[], sign: RoundSign): readonly AmendedEntry[] {
   return values.filter(({ original }) => {
     const given = contentOfEntry(original);
     return given !== null && !isVoidCharted(given) && signOfCharted(given) === sign;
   });
-}
-
-/**
- * Where a pressure was taken, its pulse, that it was read off a display, how long somebody had stood or lain at it, and how
- * they felt: with each, so that none seems to be of another arm; else empty.
- */
-function besideOf(entry: StoredEntry, words: Words): string {
-  if (entry.kind !== 'run') return '';
-  const { run, place, circumstances } = entry.content.evidence;
-  const method = run.method === 'device' ? [words.title('method', run.method)] : [];
-  return [placeText(place, words), ...method, ...readingTexts(run.pulsePerMinute, circumstances, words)].join(
-    ' · ',
-  );
-}
-
-function textOf(entry: StoredEntry, words: Words): string {
-  const given = contentOfEntry(entry);
-  return given === null ? '' : chartedText(given, words);
-}
-
-function isByHand({ content }: StoredEntry): boolean {
-  return 'override' in content && content.override !== null;
 }

@@ -107,6 +107,7 @@ export function RoundBlock({
         <ValueBlock
           key={value.original.id}
           value={value}
+          round={round}
           person={person}
           agents={agents}
           isUnsigned={round.unsigned.includes(value.original.id)}

@@ -1,5 +1,11 @@
 import type { Flag } from '@evenfall/clinical';
-import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
+import {
+  type Agent,
+  type AmendedEntry,
+  type ChartRound,
+  pulseOfReading,
+  type StoredEntry,
+} from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
@@ -15,6 +21,8 @@ import { whoText } from './who.js';
 
 type ValueBlockProps = {
   readonly value: AmendedEntry;
+  /** The round that it stands in. */
+  readonly round: ChartRound;
   readonly person: string;
   readonly agents: readonly Agent[];
   /** Whether no signing of its round names it. */
@@ -24,7 +32,7 @@ type ValueBlockProps = {
 };
 
 /** One charted value: what stands, what stood before it, and the whole story behind it. */
-export function ValueBlock({ value, person, agents, isUnsigned, flagsOf }: ValueBlockProps) {
+export function ValueBlock({ value, round, person, agents, isUnsigned, flagsOf }: ValueBlockProps) {
   const { words } = useApp();
   const { original, current, story, standing } = value;
   const first = contentOfEntry(original);
@@ -43,6 +51,7 @@ export function ValueBlock({ value, person, agents, isUnsigned, flagsOf }: Value
           key={entry.id}
           entry={entry}
           original={original}
+          round={round}
           person={person}
           agents={agents}
           flags={flagsOf(entry)}
@@ -51,7 +60,7 @@ export function ValueBlock({ value, person, agents, isUnsigned, flagsOf }: Value
       {replaced.map((entry) => (
         <Replaced key={entry.id} entry={entry} story={story} agents={agents} />
       ))}
-      <WholeStory value={value} person={person} agents={agents} />
+      <WholeStory value={value} round={round} person={person} agents={agents} />
     </div>
   );
 }
@@ -59,19 +68,24 @@ export function ValueBlock({ value, person, agents, isUnsigned, flagsOf }: Value
 type EntryProps = { readonly entry: StoredEntry; readonly agents: readonly Agent[] };
 
 type StandingProps = EntryProps & {
+  readonly round: ChartRound;
   readonly original: StoredEntry;
   readonly person: string;
   readonly flags: readonly Flag[];
 };
 
 /** A value that stands. */
-function Standing({ entry, original, person, agents, flags }: StandingProps) {
+function Standing({ entry, original, round, person, agents, flags }: StandingProps) {
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
   return (
     <div className="standing-value">
-      <ChartedFigure given={given} isInRound />
+      <ChartedFigure
+        given={given}
+        isInRound
+        pulse={entry.kind === 'run' ? pulseOfReading(entry, round) : undefined}
+      />
       {entry.measuredAt.at === original.measuredAt.at ? null : (
         <p className="small retimed">
           {words.sentence('chart.retimed', {

@@ -1,4 +1,11 @@
-import { type Agent, type AmendedEntry, type StoredEntry, whySaid } from '@evenfall/record';
+import {
+  type Agent,
+  type AmendedEntry,
+  type ChartRound,
+  pulseOfReading,
+  type StoredEntry,
+  whySaid,
+} from '@evenfall/record';
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { useIsOver } from '../app/book.js';
@@ -16,12 +23,14 @@ import { whoText } from './who.js';
 
 type WholeStoryProps = {
   readonly value: AmendedEntry;
+  /** The round that it stands in. */
+  readonly round: ChartRound;
   readonly person: string;
   readonly agents: readonly Agent[];
 };
 
 /** How a number came about: what was done, what was made of it by which rule, and what happened to it since. */
-export function WholeStory({ value, person, agents }: WholeStoryProps) {
+export function WholeStory({ value, round, person, agents }: WholeStoryProps) {
   const { words } = useApp();
   const isOver = useIsOver();
   const { current, original, story, standing } = value;
@@ -31,7 +40,7 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
       <summary>{words.sentence('chart.evidence')}</summary>
       <div className="story-parts">
         {(current.length === 0 ? [original] : current).map((entry) => (
-          <EntryStory key={entry.id} entry={entry} isOneOfSeveral={current.length > 1} />
+          <EntryStory key={entry.id} entry={entry} round={round} isOneOfSeveral={current.length > 1} />
         ))}
         <h5>{words.sentence('chart.story')}</h5>
         <ol className="story">
@@ -101,9 +110,13 @@ function openMark(story: readonly StoredEntry[]): StoredEntry | undefined {
   return story.findLast(({ kind, id }) => kind === 'entered-in-error' && !amended.has(id));
 }
 
-type EntryStoryProps = { readonly entry: StoredEntry; readonly isOneOfSeveral: boolean };
+type EntryStoryProps = {
+  readonly entry: StoredEntry;
+  readonly round: ChartRound;
+  readonly isOneOfSeveral: boolean;
+};
 
-function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
+function EntryStory({ entry, round, isOneOfSeveral }: EntryStoryProps) {
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
@@ -137,7 +150,7 @@ function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
           ...(isRate(given)
             ? [...evidenceFacts(given, words), ...valueFacts(given, words)]
             : given.kind === 'run'
-              ? runFacts(given.content, words)
+              ? runFacts(given.content, words, entry.kind === 'run' ? pulseOfReading(entry, round) : null)
               : signFacts(given.content, words)),
           ...(given.kind === 'run' && given.content.evidence.gauge !== null
             ? [

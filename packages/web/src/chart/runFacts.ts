@@ -1,13 +1,21 @@
 import { UNITS } from '@evenfall/clinical';
-import type { RunContent, RunMarkedBy, SignContent } from '@evenfall/record';
+import type { PulseOfReading, RunContent, RunMarkedBy, SignContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { placeText } from '../pressure/placeText.js';
 import { clocksText } from '../second/clocksText.js';
 import { measureText } from '../signs/measureText.js';
 import type { Fact } from './facts.js';
 
-/** What was done in a run, and what was made of it: rates, margin and what the cuff is expected to add. */
-export function runFacts({ evidence, value, override, note }: RunContent, words: Words): Fact[] {
+/**
+ * What was done in a run, and what was made of it: rates, margin and what the cuff is expected to add.
+ *
+ * @param pulse as it stands beside the reading now; null for as the run has it
+ */
+export function runFacts(
+  { evidence, value, override, note }: RunContent,
+  words: Words,
+  pulse: PulseOfReading | null = null,
+): Fact[] {
   const { say } = words;
   const { run, place, circumstances, markedBy } = evidence;
   const { lostMmHg, backMmHg } = run.palpated;
@@ -38,12 +46,7 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
     [words.sentence('pressure.place'), placeText(place, words)],
     ...(run.pulsePerMinute === null
       ? []
-      : [
-          [
-            words.sentence('app.pulse'),
-            `${say.rate(run.pulsePerMinute)} ${words.sentence('app.perMinute')}`,
-          ] as const,
-        ]),
+      : [[words.sentence('app.pulse'), pulseText(run.pulsePerMinute, pulse, words)] as const]),
     ...(place.armCm === null
       ? []
       : [[words.sentence('pressure.armMeasured'), say.length(place.armCm)] as const]),
@@ -92,6 +95,15 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
         ]),
     ...(note === null ? [] : [[words.sentence('pressure.note'), note] as const]),
   ];
+}
+
+/** The pulse that a run was made with; what it was put right to since is said with it. */
+function pulseText(perMinute: number, now: PulseOfReading | null, words: Words): string {
+  const text = `${words.say.rate(perMinute)} ${words.sentence('app.perMinute')}`;
+  if (now === null || now.was === null) return text;
+  return now.perMinute === null
+    ? words.sentence('chart.pulseInError', { text })
+    : words.sentence('chart.pulseAmended', { text, perMinute: now.perMinute });
 }
 
 /** How far up and how fast down, by hand; what nobody wrote down or timed is said to be so. */

@@ -1,3 +1,4 @@
+import type { PulseOfReading } from '@evenfall/record';
 import { readingTexts } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { placeText } from '../pressure/placeText.js';
@@ -9,12 +10,14 @@ type ChartedFigureProps = {
   readonly given: Charted;
   /** Whether it stands among others of its round. */
   readonly isInRound?: boolean;
+  /** Of a pressure: as of {@link RunFigure}. */
+  readonly pulse?: PulseOfReading | undefined;
 };
 
 /** A charted value of any sign, in figures, with its evidence. */
-export function ChartedFigure({ given, isInRound = false }: ChartedFigureProps) {
+export function ChartedFigure({ given, isInRound = false, pulse }: ChartedFigureProps) {
   const { words } = useApp();
-  if (given.kind === 'run') return <RunFigure content={given.content} isInRound={isInRound} />;
+  if (given.kind === 'run') return <RunFigure content={given.content} isInRound={isInRound} pulse={pulse} />;
   if (!isRate(given)) return <p className="measure-figure">{chartedText(given, words)}</p>;
   return (
     <>

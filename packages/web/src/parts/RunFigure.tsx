@@ -1,5 +1,5 @@
 import { REPEAT_SCATTER_MMHG } from '@evenfall/clinical';
-import { pressureWritten, type RunContent } from '@evenfall/record';
+import { type PulseOfReading, pressureWritten, type RunContent } from '@evenfall/record';
 import { readingTexts } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { placeText } from '../pressure/placeText.js';
@@ -10,10 +10,12 @@ type RunFigureProps = {
   readonly content: RunContent;
   /** Whether it stands among others of its round, beside which the scatter of repeats is said once. */
   readonly isInRound?: boolean;
+  /** The pulse that stands beside it, where that is known of the whole round; else the one that it was taken with. */
+  readonly pulse?: PulseOfReading | undefined;
 };
 
 /** A charted pressure: its numbers, where the cuff was, its range beside the scatter of repeats, and its deflation. */
-export function RunFigure({ content, isInRound = false }: RunFigureProps) {
+export function RunFigure({ content, isInRound = false, pulse }: RunFigureProps) {
   const { words } = useApp();
   const { value, override, evidence } = content;
   const ranges = rangeTexts(value, words);
@@ -28,7 +30,7 @@ export function RunFigure({ content, isInRound = false }: RunFigureProps) {
         {[
           words.title('method', evidence.run.method),
           placeText(evidence.place, words),
-          ...readingTexts(evidence.run.pulsePerMinute, evidence.circumstances, words),
+          ...readingTexts(pulse ?? evidence.run.pulsePerMinute, evidence.circumstances, words),
         ].join(' · ')}
       </p>
       {ranges.length === 0 || override !== null ? null : (

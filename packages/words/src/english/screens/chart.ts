@@ -100,6 +100,9 @@ export const chart = {
   noValue: 'no rate',
   byHandSays: (f: { computed: string; reason: string }) =>
     `Set by hand over the computed ${f.computed}. Reason: ${f.reason}`,
+  pulseAmended: (f: Text & { perMinute: number }, say: Say) =>
+    `${f.text} when it was signed; amended since to ${say.rate(f.perMinute)}`,
+  pulseInError: (f: Text) => `${f.text} when it was signed; marked as entered in error since`,
   whatWasDone: 'What was done',
   windowStart: 'Start of the clock',
   circumstances: 'Noticed with it',

@@ -21,6 +21,10 @@ export const postures = {
   lyingWrong: (f: Minutes, say: Say) => `Type minutes from 0 to ${say.limit(f.minutes)}, or leave it blank.`,
   lyingAt: (f: Minutes, say: Say) => `${say.short(f.minutes)} min lying before`,
   pulseAt: (f: { perMinute: number }, say: Say) => `pulse ${say.rate(f.perMinute)}`,
+  pulseAmended: (f: { perMinute: number; was: number }, say: Say) =>
+    `pulse ${say.rate(f.perMinute)} (amended, was ${say.rate(f.was)})`,
+  pulseInError: (f: { was: number }, say: Say) =>
+    `pulse ${say.rate(f.was)}, since marked as entered in error`,
   feltUnwell: 'dizzy, faint or unwell on their feet',
   feltWell: 'well on their feet',
   noRangePulse: 'No range: it needs the pulse.',

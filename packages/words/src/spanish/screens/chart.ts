@@ -97,6 +97,8 @@ export const chart: Reworded<typeof english> = {
   voidValue: 'nulo',
   noValue: 'sin frecuencia',
   byHandSays: (f) => `Fijado a mano sobre lo calculado, ${f.computed}. Motivo: ${f.reason}`,
+  pulseAmended: (f, say) => `${f.text} al firmarse; enmendado después a ${say.rate(f.perMinute)}`,
+  pulseInError: (f) => `${f.text} al firmarse; marcado después como registrado por error`,
   whatWasDone: 'Lo que se hizo',
   windowStart: 'Inicio del reloj',
   circumstances: 'Notado además',

@@ -19,6 +19,8 @@ export const postures: Reworded<typeof english> = {
   lyingWrong: (f, say) => `Escriba minutos de 0 a ${say.limit(f.minutes)}, o déjelo en blanco.`,
   lyingAt: (f, say) => `${say.short(f.minutes)} min en decúbito antes`,
   pulseAt: (f, say) => `pulso ${say.rate(f.perMinute)}`,
+  pulseAmended: (f, say) => `pulso ${say.rate(f.perMinute)} (enmendado, era ${say.rate(f.was)})`,
+  pulseInError: (f, say) => `pulso ${say.rate(f.was)}, marcado después como registrado por error`,
   feltUnwell: 'mareo, desmayo o malestar de pie',
   feltWell: 'bien de pie',
   noRangePulse: 'Sin intervalo: necesita el pulso.',

@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import type { StoredEntry } from '../entry/entry.js';
+import { countContent, frame, idOf, kept, runContent } from '../testing/work.js';
+import { projectChart } from './projectChart.js';
+import { pulseOfReading } from './pulseOfReading.js';
+
+const round = idOf(600);
+const heard = (pulsePerMinute: number | null) =>
+  runContent({
+    method: 'auscultation',
+    pulsePerMinute,
+    moments: [
+      { what: 'first sound', mmHg: 148 },
+      { what: 'last sound', mmHg: 92 },
+    ],
+  });
+const entry = (kind: 'count' | 'run', id: number, content: object, amends: number | null = null) =>
+  kept(
+    frame(kind, content, {
+      id: idOf(id),
+      sequence: id,
+      round,
+      amends: amends === null ? null : { entry: idOf(amends), reason: 'wrong-number', text: null },
+    }),
+    id,
+  );
+const pulseIn = (entries: readonly StoredEntry[]) => {
+  const [first] = projectChart(entries).rounds;
+  const run = entries.find((one) => one.kind === 'run');
+  if (first === undefined || run?.kind !== 'run') throw new Error('no reading');
+  return pulseOfReading(run, first);
+};
+
+const pulse = entry('count', 1, countContent({ n: 38, windowSeconds: 30 }));
+const reading = entry('run', 2, heard(76));
+
+test('the pulse of a reading is the count of its round, or its own', () => {
+  expect(pulseIn([pulse, reading])).toEqual({ perMinute: 76, was: null, isCounted: true });
+  const own = entry('run', 2, heard(96));
+  expect(pulseIn([pulse, own])).toEqual({ perMinute: 96, was: null, isCounted: false });
+  expect(pulseIn([entry('run', 2, heard(null))])).toMatchObject({ perMinute: null, was: null });
+});
+
+// One pulse in two places is amended in both: a number that was put right is nowhere said as it was before.
+test('a count that was amended or marked since is so beside the reading too, however often', () => {
+  const once = entry('count', 3, countContent({ n: 83, windowSeconds: 60 }), 1);
+  expect(pulseIn([pulse, reading, once])).toEqual({ perMinute: 83, was: 76, isCounted: true });
+  const twice = entry('count', 4, countContent({ n: 40, windowSeconds: 30 }), 3);
+  expect(pulseIn([pulse, reading, once, twice])).toMatchObject({ perMinute: 80, was: 76 });
+  const back = entry('count', 4, countContent({ n: 76, windowSeconds: 60 }), 3);
+  expect(pulseIn([pulse, reading, once, back])).toEqual({ perMinute: 76, was: null, isCounted: true });
+  const marked = kept(
+    frame(
+      'entered-in-error',
+      { note: null },
+      {
+        id: idOf(5),
+        amends: { entry: idOf(1), reason: 'wrong-person', text: null },
+      },
+    ),
+    5,
+  );
+  expect(pulseIn([pulse, reading, marked])).toEqual({ perMinute: null, was: 76, isCounted: true });
+});

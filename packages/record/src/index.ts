@@ -37,6 +37,7 @@ export { projectLatest } from './chart/latest.js';
 export type { LatestValue } from './chart/newestNumbers.js';
 export { projectNewest } from './chart/newestNumbers.js';
 export type { LatestPressure, NewestValues } from './chart/newestValues.js';
+export { isNotReliedOn, notReliedOn } from './chart/notReliedOn.js';
 export { notesStanding } from './chart/notesStanding.js';
 export type { OfficeLeftOut, OfficeNear, SeriesDays } from './chart/officeNear.js';
 export { daysApart, officeNear, officeNotTaken, visitsMean } from './chart/officeNear.js';

@@ -3,22 +3,19 @@ import {
   armsBeside,
   type Flag,
   isCategoryHeldBack,
-  lineOfScore,
-  type Sign,
   standingBeside,
   worstAlerts,
 } from '@evenfall/clinical';
 import {
   type Agent,
+  type AmendedEntry,
   type ChartRound,
-  chartedPerMinute,
   flagsStanding,
   type Identity,
+  laterBy,
   notesStanding,
   openIn,
-  openReasons,
   pressureWritten,
-  pulseOfReading,
   type RoundAverage,
   type RulesOf,
   readingsAveraged,
@@ -30,12 +27,14 @@ import {
   signOf,
   valuesStanding,
 } from '@evenfall/record';
-import { beginningText, readingTexts, restText, type Words } from '@evenfall/words';
+import { beginningText, restText, type Words } from '@evenfall/words';
 import { armsFound, standingFound } from './roundFindings.js';
 import type { Aside, Values } from './template.js';
+import { gaugeTexts, type RunEntry, type ValueOf, valueText, withBeside } from './valueText.js';
 
 /** Fields of a template, in the order in which they are listed. */
 export const TEXT_FIELDS = [
+  'identity',
   'name',
   'birthDate',
   'number',
@@ -80,16 +79,16 @@ export const TEXT_FIELDS = [
 export type TextField = (typeof TEXT_FIELDS)[number];
 
 /** What a text is made from. */
-export type TextOf = {
-  readonly round: ChartRound;
+export type TextOf = ValueOf & {
   /** All rounds of the chart, this one among them: what is still asked for hangs on what was taken since. */
   readonly rounds: readonly ChartRound[];
   readonly identity: Identity | null;
   readonly agents: readonly Agent[];
   readonly rulesOf: RulesOf;
-  readonly words: Words;
   /** A local date (`YYYY-MM-DD`) as its reader writes it. */
   readonly dayText: (date: string) => string;
+  /** When it is written, local with its offset, RFC 3339: what was due by then is late. */
+  readonly now: string;
 };
 
 /** What each field says of a round as it stands: what amendments dispute is said in every claim. */
@@ -99,7 +98,7 @@ export function roundFields(of: TextOf): Values<TextField> {
   const signing = signingOf(round);
   const first = signing ?? round.values[0]?.original;
   const at = takenAt(round);
-  const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, round, words), words);
+  const text = (sign: string) => claims(round, sign, (entry, value) => valueText(entry, value, of), words);
   const mean = round.isInError ? null : roundAverage(round, rulesOf);
   const runs = runsOf(round);
   const averaged = readingsAveraged(round, rulesOf);
@@ -111,14 +110,14 @@ export function roundFields(of: TextOf): Values<TextField> {
   const readings = claims(
     round,
     'pressure',
-    (entry) => valueText(entry, round, words, isOnePlace ? [] : placesOf(entry, words)),
+    (entry, value) => valueText(entry, value, of, isOnePlace ? [] : placesOf(entry, words)),
     words,
   );
   // What the rule leaves out of a mean at the same place says nothing new.
   const beside = runs.filter(
     ({ place }) => said.length > 0 && said.every((one) => placed(one.place, words) !== placed(place, words)),
   );
-  const others = beside.map(({ entry }) => valueText(entry, round, words, placesOf(entry, words)));
+  const others = beside.map(({ entry, value }) => valueText(entry, value, of, placesOf(entry, words)));
   // Where amendments disagree, what each of them makes of the round: none may hide what another says.
   const all = round.isInError ? [] : valuesStanding(round, rulesOf);
   const made = round.isInError ? [] : resultsStanding(round, rulesOf);
@@ -126,6 +125,7 @@ export function roundFields(of: TextOf): Values<TextField> {
   const notes = notesStanding(round, rulesOf, identity?.birthDate ?? null);
   const alerts = worstAlerts(all.flatMap(({ actNow }) => actNow));
   return {
+    identity: identity === null ? null : identityText(identity, of),
     name: identity?.name ?? null,
     birthDate: identity?.birthDate == null ? null : dayText(identity.birthDate),
     number: identity?.number ?? null,
@@ -135,7 +135,7 @@ export function roundFields(of: TextOf): Values<TextField> {
     rest: signing?.content.rest == null ? null : restText(signing.content.rest, words),
     pulse: text('pulse'),
     breaths: text('breaths'),
-    pressure: mean === null ? readings : meanText(mean, words),
+    pressure: mean === null ? readings : withBeside(meanText(mean, words), meanBeside(said, of)),
     // One reading is the mean of nothing.
     meanOf: mean === null || mean.readings < 2 ? null : say.number(mean.readings),
     readings,
@@ -196,6 +196,22 @@ export function roundFields(of: TextOf): Values<TextField> {
   };
 }
 
+/** Who it is in a line: the name, when they were born and their number, as far as they are known. */
+function identityText({ name, birthDate, number }: Identity, { words, dayText }: TextOf): string {
+  return [
+    name,
+    ...(birthDate === null ? [] : [words.sentence('handover.born', { text: dayText(birthDate) })]),
+    ...(number === null ? [] : [words.sentence('handover.numbered', { text: number })]),
+  ].join(', ');
+}
+
+/** What is to be known of readings that stand as their mean. */
+function meanBeside(readings: ReturnType<typeof runsOf>, { words, gauges }: TextOf): readonly string[] {
+  const failed = readings.flatMap(({ entry }) => gaugeTexts(entry, gauges, words));
+  const isAmended = readings.some(({ value }) => value.standing === 'amended');
+  return [...new Set([...failed, ...(isAmended ? [words.sentence('handover.amended')] : [])])];
+}
+
 /** The average of a round, each number as its category shows it: never rounded across a limit. */
 function meanText({ systolic, diastolic, shown }: RoundAverage, { say }: Words): string {
   return `${shown.systolic ?? say.number(systolic)}/${shown.diastolic ?? say.number(diastolic)}`;
@@ -222,12 +238,13 @@ export function statusOf(round: ChartRound): 'isSigned' | 'isPreliminary' | 'isU
 function claims(
   round: ChartRound,
   sign: string,
-  written: (entry: StoredEntry) => string | null,
+  written: (entry: StoredEntry, value: AmendedEntry) => string | null,
   words: Words,
 ): string | null {
   const values = round.values.filter(({ original }) => signOf(original) === sign);
-  const said = values.flatMap(({ current, standing }) => {
-    const texts = current.flatMap((entry) => written(entry) ?? []);
+  const said = values.flatMap((value) => {
+    const { current, standing } = value;
+    const texts = current.flatMap((entry) => written(entry, value) ?? []);
     if (texts.length === 0) return [];
     return [
       standing === 'contested'
@@ -238,88 +255,19 @@ function claims(
   return said.length === 0 ? null : said.join(', ');
 }
 
-/** @param places where a pressure was taken, if that is to stand beside it */
-function valueText(
-  entry: StoredEntry,
-  round: ChartRound,
-  words: Words,
-  places: readonly string[] = [],
-): string | null {
-  if (entry.kind === 'run') {
-    const { evidence } = entry.content;
-    return withBeside(pressureWritten(entry.content), [
-      ...places,
-      ...readingTexts(ownPulse(entry, round), evidence.circumstances, words),
-    ]);
-  }
-  if (entry.kind === 'sign') return signText(entry.content.evidence.sign, words);
-  const perMinute = chartedPerMinute(entry);
-  return perMinute === null ? null : withBeside(words.say.rate(perMinute), doubtsOf(entry, round, words));
-}
-
-/** The pulse of a reading, per minute; null where it is the count of the round, which has a field of its own. */
-function ownPulse(entry: RunEntry, round: ChartRound): number | null {
-  const { perMinute, isCounted } = pulseOfReading(entry, round);
-  return isCounted ? null : perMinute;
-}
-
-/** What somebody elsewhere must know of a rate: that it was felt irregular, that a longer count was asked for in vain. */
-function doubtsOf(entry: StoredEntry, round: ChartRound, words: Words): readonly string[] {
-  if (entry.kind !== 'count' && entry.kind !== 'taps') return [];
-  const isIrregular = entry.content.evidence.circumstances.rhythmFelt === 'irregular';
-  const isOpen = (entry.content.value?.nextWindowSeconds ?? null) !== null;
-  return [
-    ...(isIrregular ? [words.sentence('handover.feltIrregular')] : []),
-    ...(isOpen && openReasons(entry, round).length > 0 ? [words.sentence('handover.longerAsked')] : []),
-  ];
-}
-
-function withBeside(text: string, beside: readonly string[]): string {
-  return beside.length === 0 ? text : `${text} (${beside.join(', ')})`;
-}
-
-function signText(sign: Sign, words: Words): string {
-  const { say } = words;
-  switch (sign.of) {
-    case 'temperature':
-      return words.sentence('signs.temperatureIs', {
-        celsius: sign.celsius,
-        site: words.title('temperatureSite', sign.site),
-      });
-    case 'oxygen-saturation': {
-      const percent = say.number(sign.percent);
-      return words.sentence(sign.onOxygen ? 'signs.onOxygenIs' : 'signs.onAirIs', { percent });
-    }
-    case 'pain':
-      return sign.score === null
-        ? words.title('painWord', sign.word ?? 'none')
-        : sign.tool === 'visual-analogue'
-          ? words.sentence('signs.painOnLine', { mm: say.short(lineOfScore(sign.score), 1) })
-          : words.sentence('signs.painIs', { score: say.short(sign.score, 1) });
-    case 'consciousness':
-      return words.title('consciousness', sign.level);
-    case 'weight':
-      return words.sentence('signs.weightIs', {
-        kg: sign.kg,
-        how: words.title('howKnown', sign.how),
-      });
-    case 'height':
-      return words.sentence(sign.lying ? 'signs.lengthIs' : 'signs.heightIs', {
-        cm: sign.cm,
-        how: words.title('howKnown', sign.how),
-      });
-  }
-}
-
-type RunEntry = StoredEntry & { readonly kind: 'run' };
 type Place = RunEntry['content']['evidence']['place'];
 
 /** The pressures that stand, each with the ids of its story and where it was taken. */
 function runsOf(round: ChartRound) {
-  return round.values.flatMap(({ current, story }) =>
-    current
+  return round.values.flatMap((value) =>
+    value.current
       .filter((entry): entry is RunEntry => entry.kind === 'run')
-      .map((entry) => ({ entry, place: entry.content.evidence.place, ids: story.map(({ id }) => id) })),
+      .map((entry) => ({
+        entry,
+        value,
+        place: entry.content.evidence.place,
+        ids: value.story.map(({ id }) => id),
+      })),
   );
 }
 
@@ -375,26 +323,31 @@ function toldText(
 }
 
 /**
- * When the pressure is due again, and why, as the chart still asks: nothing once it was taken again, and what another
+ * When the pressure is due again, and why, as the chart still asks, and by how much that is late: nothing once it was taken again, and what another
  * round asks for with the time of that round. Null where nothing asks for it.
  */
-function againText({ round, rounds, rulesOf, words, dayText }: TextOf): string | null {
+function againText({ round, rounds, rulesOf, words, dayText, now }: TextOf): string | null {
   if (round.isInError) return null;
   const standing = rounds.filter(({ isInError }) => !isInError);
+  // A server has no clock of the place: now is written as the clock of the round would show it.
+  const taken = takenAt(round);
+  const there = laterBy(taken, (Date.parse(now) - Date.parse(taken)) / 1000);
   const said = rechecksOf(standing, rulesOf).map((due) => {
     const other = due.round === round.id ? undefined : standing.find(({ id }) => id === due.round);
     const reason = words.title('recheckReason', due.code);
-    return words.sentence(due.byAt === null ? 'handover.againFrom' : 'handover.again', {
-      from: timeBeside(due.fromAt, round, dayText),
-      by: due.byAt === null ? '' : timeBeside(due.byAt, round, dayText),
-      why:
-        other === undefined
-          ? reason
-          : words.sentence('handover.ofOtherRound', {
-              text: reason,
-              at: timeBeside(takenAt(other), round, dayText),
-            }),
-    });
+    const why =
+      other === undefined
+        ? reason
+        : words.sentence('handover.ofOtherRound', {
+            text: reason,
+            at: timeBeside(takenAt(other), round, dayText),
+          });
+    const from = timeBeside(due.fromAt, round, dayText);
+    if (due.byAt === null) return words.sentence('handover.againFrom', { from, why });
+    const by = timeBeside(due.byAt, round, dayText);
+    const minutes = Math.floor((Date.parse(now) - Date.parse(due.byAt)) / 60_000);
+    if (minutes < 1) return words.sentence('handover.again', { from, by, why });
+    return words.sentence('handover.againLate', { by, why, minutes, now: timeBeside(there, round, dayText) });
   });
   return said.length === 0 ? null : said.join(' ');
 }

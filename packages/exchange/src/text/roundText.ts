@@ -1,4 +1,5 @@
 import type { Parsed } from '@evenfall/clinical';
+import { type ChartRound, notReliedOn } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { roundFields, statusOf, TEXT_FIELDS, type TextField, type TextOf } from './roundFields.js';
 import { fieldsOf, fillTemplate, parseTemplate, type Template } from './template.js';
@@ -49,7 +50,7 @@ export function roundText(template: string, of: TextOf, notices: readonly string
   const fields = roundFields(of);
   const filled = fillTemplate(read.value, fields, words.sentence('handover.notKnown'));
   const status = statusOf(round);
-  const before = [...notices, ...(status === 'isSigned' ? [] : [words.sentence(`handover.${status}`)])];
+  const before = [...notices, ...(status === 'isSigned' ? [] : [statusText(round, words)])];
   const under = leftOutOf(read.value).flatMap((field) => {
     const said = fields[field];
     if (typeof said !== 'string') return [];
@@ -57,4 +58,12 @@ export function roundText(template: string, of: TextOf, notices: readonly string
   });
   const text = [filled.replace(/[ \t]+$/gm, '').trim(), ...under].join('\n');
   return { ok: true, value: before.length === 0 ? text : `${before.join(', ')}: ${text}` };
+}
+
+/** How far a round is settled; of one that a supervisor did not rely on, that and why. */
+function statusText(round: ChartRound, words: Words): string {
+  const said = notReliedOn(round);
+  return said === null
+    ? words.sentence(`handover.${statusOf(round)}`)
+    : words.sentence('handover.isNotReliedOn', { text: said.content.note });
 }

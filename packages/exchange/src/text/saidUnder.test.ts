@@ -14,6 +14,9 @@ import {
 } from '../../testing/charts.js';
 import { broughtTemplate, leftOutOfText, roundText, TEMPLATE_IDS } from './roundText.js';
 
+/** Before anything of these rounds is late. */
+const NOW = '2026-11-25T10:00:00+01:00';
+
 function text(template: string, all: readonly Made[], words = wordsFor('en')): string {
   const { rounds } = projectChart(all.map(({ entry }) => entry));
   const [round] = rounds;
@@ -27,6 +30,8 @@ function text(template: string, all: readonly Made[], words = wordsFor('en')): s
     rulesOf,
     words,
     dayText: (date: string) => date,
+    now: NOW,
+    gauges: [],
   };
   const filled = roundText(template, of, []);
   if (!filled.ok) throw new Error(JSON.stringify(filled.refusals));

@@ -20,7 +20,7 @@ const entry = (kind: 'count' | 'run', id: number, content: object, amends: numbe
       id: idOf(id),
       sequence: id,
       round,
-      amends: amends === null ? null : { entry: idOf(amends), reason: 'wrong-number', text: null },
+      amends: amends === null ? null : { entry: idOf(amends), reason: 'typing-slip', text: null },
     }),
     id,
   );

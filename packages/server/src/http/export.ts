@@ -10,10 +10,16 @@ import {
   type TemplateId,
   type TextOf,
 } from '@evenfall/exchange';
-import { chartSeries, projectChart, type RulesOf, type StoredEntry } from '@evenfall/record';
+import {
+  chartSeries,
+  NOTHING_CHOSEN,
+  placeEquipment,
+  projectChart,
+  type StoredEntry,
+} from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import type { Context } from 'hono';
-import { gaugeFrames } from '../store/equipment.js';
+import { gaugeFrames, listEquipment } from '../store/equipment.js';
 import { framesOf, type readPerson } from '../store/persons.js';
 import { keptProtocols, listProtocols } from '../store/protocols.js';
 import type { World } from './world.js';
@@ -80,7 +86,12 @@ async function written(
     };
   }
   if (as === 'text') {
-    const text = textOf(exported, rulesOf, template);
+    const { gauges } = placeEquipment(
+      (await listEquipment(world.db, world.site().id)).entries,
+      world.now().toISOString().slice(0, 'YYYY-MM-DD'.length),
+      NOTHING_CHOSEN.equipmentRules,
+    );
+    const text = textOf(exported, { rulesOf, gauges, now: world.now().toISOString() }, template);
     return { type: 'text/plain; charset=utf-8', ending: 'txt', text, isEmpty: text === '' };
   }
   const asKept = await framesOf(world.db, { site: world.site().id, book, person: id });
@@ -112,7 +123,11 @@ function gaugesIn(entries: readonly StoredEntry[]): ReadonlySet<string> {
 }
 
 /** The newest signed round in plain text and each series that stands below it; nothing where there is neither. */
-function textOf(of: Exported, rulesOf: RulesOf, template: TemplateId): string {
+function textOf(
+  of: Exported,
+  under: Pick<TextOf, 'rulesOf' | 'gauges' | 'now'>,
+  template: TemplateId,
+): string {
   const words = wordsFor('en');
   const notices = noticesOf(of);
   const round = of.chart.rounds.find(({ signed, isInError }) => signed !== null && !isInError);
@@ -121,7 +136,7 @@ function textOf(of: Exported, rulesOf: RulesOf, template: TemplateId): string {
     rounds: of.chart.rounds,
     identity,
     agents,
-    rulesOf,
+    ...under,
     words,
     dayText: (date: string) => date,
   };

@@ -4,6 +4,7 @@ import {
   type ChartedSeries,
   type ChartRound,
   chartSeries,
+  isNotReliedOn,
   projectChart,
   projectDuties,
   signingOf,
@@ -18,7 +19,6 @@ import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadPeople } from '../server/load.js';
-import { isNotReliedOn } from './notReliedOn.js';
 import { standingValues } from './standingValues.js';
 import { useRulesOf } from './useRulesOf.js';
 import { whoText } from './who.js';

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { dayText, stampText } from '../app/times.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
+import { useEquipment } from '../equipment/useEquipment.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { BOOK } from '../server/load.js';
@@ -21,7 +22,8 @@ type AsTextProps = {
 
 /** A round as plain text by a template of this device, as it will be copied. */
 export function AsText({ signed, rounds, identity, agents }: AsTextProps) {
-  const { words, store } = useApp();
+  const { words, store, clock } = useApp();
+  const { equipment } = useEquipment();
   const rulesOf = useRulesOf();
   const invented = useKept(({ known }) => known.about.value?.site.invented ?? false);
   const own = useKept(({ kept }) => kept.templates);
@@ -40,6 +42,8 @@ export function AsText({ signed, rounds, identity, agents }: AsTextProps) {
     rulesOf,
     words,
     dayText: (date: string) => dayText(date, words),
+    now: clock.stamp().at,
+    gauges: equipment?.gauges ?? [],
   };
   const made = roundText(template, of, notices);
 

@@ -1,4 +1,5 @@
 import type { Say } from '../../say.js';
+import { span } from './people.js';
 
 type Text = { text: string };
 /** An arm in a word, and how much higher it read. */
@@ -45,6 +46,14 @@ export const handover = {
   isUnsigned: 'Not signed',
   isInError: 'Entered in error',
   disputed: (f: Text) => `${f.text} (two amendments disagree)`,
+  born: (f: Text) => `born ${f.text}`,
+  numbered: (f: Text) => `number ${f.text}`,
+  amended: 'amended',
+  amendedFrom: (f: Text) => `amended, was ${f.text}`,
+  gaugeFailed: (f: { name: string }) => `in doubt: read from ${f.name}, a gauge that failed a check`,
+  /** Of a round that a supervisor looked at and did not rely on, and why. */
+  isNotReliedOn: (f: { text: string | null }) =>
+    `Seen by a supervisor, and not relied on${f.text === null ? '' : ` (${f.text})`}`,
   feltIrregular: 'felt irregular',
   /** Where a pressure was taken: arm and posture. */
   placed: (f: { arm: string; posture: string }) => `${f.arm}, ${f.posture}`,
@@ -101,15 +110,18 @@ export const handover = {
     `The pulse rose${f.perMinute === null ? '' : ` by ${say.rate(f.perMinute)} a minute`} on the feet, without a fall in the readings taken.`,
   again: (f: { from: string; by: string; why: string }) =>
     `Pressure due again from ${f.from}, by ${f.by} (${f.why}).`,
+  /** One whose time has passed; a text is read later than it was written, so that it says when that was. */
+  againLate: (f: { by: string; why: string; minutes: number; now: string }, say: Say) =>
+    `Pressure was due again by ${f.by} (${f.why}): late by ${span(f.minutes, say)} at ${f.now}.`,
   againFrom: (f: { from: string; why: string }) => `Pressure due again from ${f.from} (${f.why}).`,
   ofOtherRound: (f: { text: string; at: string }) => `${f.text}, by the round of ${f.at}`,
   /** A mean as it is charted, mmHg. */
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, {place}][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][, early-warning score {score}].[ Also {others}.][ {armsFound}][ {standingFound}][ {alerts}][ {again}]',
+    '[{identity}. ][{alerts} ][{again} ]{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, {place}][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][, early-warning score {score}].[ Also {others}.][ {armsFound}][ {standingFound}]',
   handoverTemplate:
-    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\n{begun}.][\n{rest}][\nPressure {pressure} mmHg.][ At the {place}.][ Mean of {meanOf}.][\nAlso {others}.][\n{armsFound}][\n{standingFound}][\n{doubts}][\nPulse per minute: {pulse}.][\nBreaths per minute: {breaths}.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{told}][\n{again}][\n{notDone}][\nNote: {note}]',
+    '[{identity}\n][Act now: {actNow}\n][{told}\n][{again}\n]{day}, {time}, by {who} ({role}).[\n{begun}.][\n{rest}][\nPressure {pressure} mmHg.][ At the {place}.][ Mean of {meanOf}.][\nAlso {others}.][\n{armsFound}][\n{standingFound}][\nPulse per minute: {pulse}.][\nBreaths per minute: {breaths}.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\n{notDone}][\nNote: {note}][\n{doubts}]',
   letterTemplate:
-    'On {day} at {time} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg.][ It was taken at the {place}.][ {rest}][ It is the mean of {meanOf} readings.][ Other readings: {others}.][ {armsFound}][ {standingFound}][ Category: {category}.][ {caution}][ The pulse per minute was {pulse}.][ The breaths per minute were {breaths}.][ The early-warning score was {score}.][ {alerts}][ {again}][ {notDone}]',
+    'On {day} at {time} I took the vital signs[ of {name}][ (born {birthDate})].[ {alerts}][ {again}][ The blood pressure was {pressure} mmHg.][ It was taken at the {place}.][ {rest}][ It is the mean of {meanOf} readings.][ Other readings: {others}.][ {armsFound}][ {standingFound}][ Category: {category}.][ {caution}][ The pulse per minute was {pulse}.][ The breaths per minute were {breaths}.][ The early-warning score was {score}.][ {notDone}]',
   fhir: 'Download for another system (FHIR)',
   fhirHint: 'Every value with how it was taken, and the whole record for another Evenfall.',
   csv: 'Download as a table (CSV)',

@@ -4,7 +4,7 @@ import { ROUNDS } from './nouns.js';
 type Text = { text: string };
 
 /** So many minutes, in hours and days where they are many: a countdown is read at a glance. */
-function span(minutes: number, say: Say): string {
+export function span(minutes: number, say: Say): string {
   if (minutes < HOUR) return say.counted(minutes, { one: 'minute', other: 'minutes' });
   if (minutes < DAY) return say.counted(Math.floor(minutes / HOUR), { one: 'hour', other: 'hours' });
   return say.counted(Math.floor(minutes / DAY), { one: 'day', other: 'days' });

@@ -1,6 +1,7 @@
 import type { handover as english } from '../../english/screens/handover.js';
 import type { Reworded } from '../../reworded.js';
 import type { Say } from '../../say.js';
+import { span } from './people.js';
 
 function onFeet({ minutes }: { readonly minutes: number | null }, say: Say): string {
   if (minutes === null) return ' de pie';
@@ -38,6 +39,15 @@ export const handover: Reworded<typeof english> = {
   isUnsigned: 'Sin firmar',
   isInError: 'Registrado por error',
   disputed: (f) => `${f.text} (dos enmiendas no concuerdan)`,
+  born: (f) => `nac. ${f.text}`,
+  numbered: (f) => `número ${f.text}`,
+  amended: 'enmendado',
+  amendedFrom: (f) => `enmendado, era ${f.text}`,
+  gaugeFailed: (f) => `en duda: leída en ${f.name}, un manómetro que no pasó una comprobación`,
+  isNotReliedOn: (f) =>
+    f.text === null
+      ? 'Vista por quien supervisa, y no se da por buena'
+      : `Vista por quien supervisa, y no se da por buena (${f.text})`,
   feltIrregular: 'se palpa irregular',
   placed: (f) => `${f.arm}, ${f.posture}`,
   told: (f) => `Se avisó a ${f.whom}, ${f.at} (${f.conditions}). Respuesta: ${f.said}.`,
@@ -79,14 +89,16 @@ export const handover: Reworded<typeof english> = {
   pulseRose: (f, say) =>
     `El pulso subió${f.perMinute === null ? '' : ` ${say.rate(f.perMinute)} por minuto`} de pie, sin bajada en las lecturas tomadas.`,
   again: (f) => `Toca medir de nuevo la presión desde las ${f.from}, antes de las ${f.by} (${f.why}).`,
+  againLate: (f, say) =>
+    `Tocaba medir de nuevo la presión antes de las ${f.by} (${f.why}): con retraso de ${span(f.minutes, say)} a las ${f.now}.`,
   againFrom: (f) => `Toca medir de nuevo la presión desde las ${f.from} (${f.why}).`,
   ofOtherRound: (f) => `${f.text}, por la ronda de ${f.at}`,
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, {place}][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][, puntuación de alerta temprana {score}].[ Además {others}.][ {armsFound}][ {standingFound}][ {alerts}][ {again}]',
+    '[{identity}. ][{alerts} ][{again} ]{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, {place}][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][, puntuación de alerta temprana {score}].[ Además {others}.][ {armsFound}][ {standingFound}]',
   handoverTemplate:
-    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\n{begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{armsFound}][\n{standingFound}][\n{doubts}][\nPulso por minuto: {pulse}.][\nRespiraciones por minuto: {breaths}.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{told}][\n{again}][\n{notDone}][\nNota: {note}]',
+    '[{identity}\n][Actúe ya: {actNow}\n][{told}\n][{again}\n]{day}, {time}, por {who} ({role}).[\n{begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{armsFound}][\n{standingFound}][\nPulso por minuto: {pulse}.][\nRespiraciones por minuto: {breaths}.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\n{notDone}][\nNota: {note}][\n{doubts}]',
   letterTemplate:
-    'El {day} a las {time} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {armsFound}][ {standingFound}][ Categoría: {category}.][ {caution}][ El pulso por minuto fue {pulse}.][ Las respiraciones por minuto fueron {breaths}.][ La puntuación de alerta temprana fue {score}.][ {alerts}][ {again}][ {notDone}]',
+    'El {day} a las {time} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ {alerts}][ {again}][ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {armsFound}][ {standingFound}][ Categoría: {category}.][ {caution}][ El pulso por minuto fue {pulse}.][ Las respiraciones por minuto fueron {breaths}.][ La puntuación de alerta temprana fue {score}.][ {notDone}]',
   fhir: 'Descargar para otro sistema (FHIR)',
   fhirHint: 'Cada valor con cómo se tomó, y el registro entero para otro Evenfall.',
   csv: 'Descargar como tabla (CSV)',

@@ -7,7 +7,7 @@ const HOUR = 60;
 const DAY = 1440;
 
 /** So many minutes, in hours and days where they are many. */
-function span(minutes: number, say: Say): string {
+export function span(minutes: number, say: Say): string {
   if (minutes < HOUR) return say.counted(minutes, { one: 'minuto', other: 'minutos' });
   if (minutes < DAY) return say.counted(Math.floor(minutes / HOUR), { one: 'hora', other: 'horas' });
   return say.counted(Math.floor(minutes / DAY), { one: 'día', other: 'días' });

@@ -240,3 +240,49 @@ describe('what others say in a trend', () => {
     ]);
   });
 });
+
+test('how a value stands is said of it: amended, of a gauge that failed, in a round that a supervisor did not rely on', () => {
+  const gauge = idOf(700);
+  const doubt = { of: 'comparison' as const, afterMs: null, failedMs: Date.parse(at(60)), untilMs: null };
+  const failed = { id: gauge, named: { name: 'Gauge 3' }, standing: { doubts: [doubt] } };
+  const moments = [
+    { what: 'first sound', mmHg: 137 },
+    { what: 'last sound', mmHg: 77 },
+  ];
+  const reading = entry('run', runContent({ method: 'auscultation', moments }, { gauge }), 1, 1);
+  const pulse = entry('count', countContent({ n: 19, windowSeconds: 15 }), 2, 2);
+  const amends = { entry: idOf(2), reason: 'typing-slip' as const, text: null };
+  const amended = entry('count', countContent({ n: 18, windowSeconds: 15 }), 3, 3, { amends });
+  const signed = entry(
+    'round',
+    {
+      ...signingContent(
+        [
+          { sign: 'pressure', entries: [idOf(1)] },
+          { sign: 'pulse', entries: [idOf(2)] },
+        ],
+        [reading, pulse] as never,
+      ),
+      status: 'preliminary',
+    },
+    9,
+    9,
+  );
+  const said = (agrees: boolean, id: number) =>
+    entry('countersigned', { signing: idOf(9), agrees, ownRound: null, note: 'Sleeve.' }, id, id, {
+      role: 'supervisor',
+      agent: idOf(9010),
+    });
+  const of = (entries: readonly StoredEntry[]) =>
+    projectTrend(projectChart(entries), GENERAL_RULES, [failed as never])[0];
+  const all = [reading, pulse, amended, signed];
+  expect(of(all)).toMatchObject({
+    isNotReliedOn: false,
+    points: [
+      { isAmended: false, failedGauge: 'Gauge 3' },
+      { isAmended: true, failedGauge: null },
+    ],
+  });
+  expect(of([...all, said(false, 10)])?.isNotReliedOn).toBe(true);
+  expect(of([...all, said(false, 10), said(true, 11)])?.isNotReliedOn).toBe(false);
+});

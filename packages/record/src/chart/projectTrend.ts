@@ -1,7 +1,10 @@
 import type { ConsciousnessLevel, Posture, Side } from '@evenfall/clinical';
 import type { StoredEntry } from '../entry/entry.js';
+import { failedGauge } from '../equipment/failedGauge.js';
+import type { Standing } from './amendmentTree.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
+import { notReliedOn } from './notReliedOn.js';
 import { pressureWritten } from './pressureWritten.js';
 import type { Chart } from './projectChart.js';
 import { type RoundAverage, roundAverage } from './roundAverage.js';
@@ -37,9 +40,15 @@ export type TrendPoint = {
   /** Amendments disagree, and this is one of the claims. */
   readonly isContested: boolean;
   readonly isByHand: boolean;
+  /** It was amended, and what stands is drawn. */
+  readonly isAmended: boolean;
+  /** The gauge that it was read from, where that failed a check, so that it is in doubt; else null. */
+  readonly failedGauge: string | null;
   /** How many things its reader must know, as the chart says them beside it. */
   readonly flags: number;
 };
+
+type Gauges = Parameters<typeof failedGauge>[1];
 
 /** A round of a trend: its values oldest first, and what its pressures come to. */
 export type TrendRound = {
@@ -47,6 +56,8 @@ export type TrendRound = {
   /** When its first value was measured. */
   readonly at: string;
   readonly isPreliminary: boolean;
+  /** A supervisor looked at it and did not rely on it. */
+  readonly isNotReliedOn: boolean;
   readonly points: readonly TrendPoint[];
   /** The average that the round goes by, mmHg and not rounded; null where it is one reading or none. */
   readonly average: RoundAverage | null;
@@ -66,13 +77,14 @@ export type TrendElsewhere = {
  * amendments disagree, every claim is.
  *
  * @param rulesOf the rules by which a round that was amended after signing is judged again
+ * @param gauges of the place as they stand now; none where they are not known
  */
-export function projectTrend(chart: Chart, rulesOf: RulesOf): readonly TrendRound[] {
+export function projectTrend(chart: Chart, rulesOf: RulesOf, gauges: Gauges = []): readonly TrendRound[] {
   return chart.rounds
     .filter(({ isInError }) => !isInError)
     .flatMap((round): TrendRound[] => {
       const points = round.values.flatMap(({ current, standing }) =>
-        current.flatMap((entry) => pointOf(entry, standing === 'contested') ?? []),
+        current.flatMap((entry) => pointOf(entry, standing, gauges) ?? []),
       );
       const sorted = points.toSorted((a, b) => Date.parse(a.at) - Date.parse(b.at));
       const [first] = sorted;
@@ -83,6 +95,7 @@ export function projectTrend(chart: Chart, rulesOf: RulesOf): readonly TrendRoun
           round: id,
           at: first.at,
           isPreliminary,
+          isNotReliedOn: notReliedOn(round) !== null,
           points: sorted,
           average: roundAverage(round, rulesOf),
           elsewhere: null,
@@ -113,6 +126,8 @@ export function trendFromElsewhere({ reported }: Chart): readonly TrendRound[] {
         value,
         isContested: standing === 'contested',
         isByHand: false,
+        isAmended: false,
+        failedGauge: null,
         flags: 0,
       };
       const group = together.get(key);
@@ -123,6 +138,7 @@ export function trendFromElsewhere({ reported }: Chart): readonly TrendRound[] {
           round: entry.id,
           at,
           isPreliminary: false,
+          isNotReliedOn: false,
           points: [point],
           average: null,
           elsewhere,
@@ -170,7 +186,7 @@ export const TREND_SIGNS = [
   'consciousness',
 ] as const satisfies readonly TrendValue['of'][];
 
-function pointOf(entry: StoredEntry, isContested: boolean): TrendPoint | null {
+function pointOf(entry: StoredEntry, standing: Standing, gauges: Gauges): TrendPoint | null {
   const value = drawnOf(entry);
   if (value === null) return null;
   const content = entry.content as { override?: unknown; value?: { flags?: readonly unknown[] } | null };
@@ -178,7 +194,9 @@ function pointOf(entry: StoredEntry, isContested: boolean): TrendPoint | null {
     entry: entry.id,
     at: entry.measuredAt.at,
     value,
-    isContested,
+    isContested: standing === 'contested',
+    isAmended: standing === 'amended',
+    failedGauge: entry.kind === 'run' ? (failedGauge(entry, gauges)?.name ?? null) : null,
     isByHand: (content.override ?? null) !== null,
     flags: content.value?.flags?.length ?? 0,
   };

@@ -7,6 +7,7 @@ import {
   type DueRecheck,
   failedGauge,
   type Gauge,
+  notReliedOn,
   openIn,
   pressureWritten,
   projectTrend,
@@ -33,6 +34,7 @@ import { TrendFigure } from '../trend/TrendFigure.js';
 import { TrendKey } from '../trend/TrendKey.js';
 import { averageText, titleText } from '../trend/trendText.js';
 import { wholeSpan } from '../trend/view.js';
+import { amendedTexts } from './amendedTexts.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { gaugeFailedText } from './GaugeFailed.js';
 import { PrintedFoot } from './PrintedEnds.js';
@@ -69,7 +71,8 @@ type PrintedProps = {
 export function PrintedChart({ person, birthDate, entries, chart, agents, rechecks }: PrintedProps) {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
-  const trend = useMemo(() => projectTrend(chart, rulesOf), [chart, rulesOf]);
+  const { equipment } = useKnownEquipment();
+  const trend = useMemo(() => projectTrend(chart, rulesOf, equipment?.gauges), [chart, rulesOf, equipment]);
   const isWaiting = useKept(({ kept }) =>
     kept.waiting.some((one) => one.draft !== null && one.person === person),
   );
@@ -207,7 +210,9 @@ function PrintedRound({ round, birthDate, average, signs, agents, due }: RoundPr
   const numbers = signs.map((sign) => (
     <td key={sign}>
       {sign === 'pressure' && average !== null && averageText(average, words) !== null ? (
-        <strong className="print-line">{averageText(average, words)}</strong>
+        <strong className="print-line">
+          {average.isNotReliedOn ? <s>{averageText(average, words)}</s> : averageText(average, words)}
+        </strong>
       ) : null}
       <PrintedValues values={valuesOf(round.values, sign)} round={round} />
     </td>
@@ -238,7 +243,9 @@ function PrintedRound({ round, birthDate, average, signs, agents, due }: RoundPr
               <span className="print-line">
                 {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
               </span>
-              {round.isPreliminary ? (
+              {notReliedOn(round) !== null ? (
+                <strong className="print-line">{words.sentence('chart.notAgreed')}</strong>
+              ) : round.isPreliminary ? (
                 <strong className="print-line">{words.sentence('chart.preliminary')}</strong>
               ) : null}
               {round.isInError ? (
@@ -303,6 +310,11 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
         {written}: {gaugeFailedText(failed, words)}
       </strong>
     )),
+    ...(round.isInError ? [] : amendedTexts(round.values, agents, words)).map(({ of, text }) => (
+      <span key={`${of} ${text}`}>
+        <b>{of}:</b> {text}
+      </span>
+    )),
     ...(values.length > 1 ? [words.sentence('chart.disputed')] : []),
     ...[...printedResults(round, by, words), ...printedNotes(round, by, words)].map(({ of, text }) => (
       <span key={`${of} ${text}`}>
@@ -324,8 +336,9 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
     ...(signing?.kind === 'round' && signing.content.note !== null ? [signing.content.note] : []),
     ...round.countersigned.map((entry) => (
       <span key={entry.id}>
-        {words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}{' '}
-        {whoText(entry, agents, words)}
+        <b>{words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}</b>{' '}
+        {whoText(entry, agents, words)}, {stampText(entry.measuredAt, words)}
+        {entry.content.note === null ? null : `: ${entry.content.note}`}
       </span>
     )),
   ];

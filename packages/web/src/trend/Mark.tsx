@@ -8,6 +8,8 @@ type MarkProps = {
   readonly weight: 'thin' | 'plain' | 'bold';
   /** Of another site than the upper arm, or one of several claims. */
   readonly isDoubtful: boolean;
+  /** A supervisor did not rely on it: struck through. */
+  readonly isStruck?: boolean;
   /** Said by another system or a table. */
   readonly isElsewhere?: boolean;
 };
@@ -36,13 +38,35 @@ function elsewhere(value: TrendValue, x: number, y: MarkProps['y']) {
   );
 }
 
+/** A stroke across what is drawn, from the left above to the right below. */
+function stroke(x: number, middle: number) {
+  return <path className="trend-mark trend-stroke" d={`M${x - 8} ${middle - 6} l16 12`} />;
+}
+
+/** Where a value is struck through: a pressure in the middle between its numbers. */
+function middleOf(value: TrendValue, y: MarkProps['y']): number | null {
+  const numbers = numbersOf(value);
+  return numbers.length === 0 ? null : numbers.reduce((all, one) => all + y(one), 0) / numbers.length;
+}
+
 /**
  * One value as paper charts draw it: a caret down at the systolic, one up at the diastolic, joined; a dot for the
  * pulse. Every other sign has a shape of its own, whatever the colour.
  * What other systems say is hollow triangles, our decision. Source of the rest: common practice of paper observation charts, no source.
  */
-export function Mark({ value, x, y, weight, isDoubtful, isElsewhere = false }: MarkProps) {
+export function Mark({ isStruck = false, ...props }: MarkProps) {
+  const { value, x, y, isElsewhere = false } = props;
   if (isElsewhere) return elsewhere(value, x, y);
+  const middle = isStruck ? middleOf(value, y) : null;
+  return (
+    <>
+      <Shape {...props} />
+      {middle === null ? null : stroke(x, middle)}
+    </>
+  );
+}
+
+function Shape({ value, x, y, weight, isDoubtful }: MarkProps) {
   const name = `trend-mark trend-${weight}${isDoubtful ? ' trend-doubtful' : ''}`;
   switch (value.of) {
     case 'pressure': {

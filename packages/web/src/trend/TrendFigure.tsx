@@ -183,9 +183,14 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
               value={point.value}
               x={x(wallClock(point.at))}
               y={y}
-              weight={round.average === null || point.value.of !== 'pressure' ? 'plain' : 'thin'}
+              weight={
+                round.isNotReliedOn || (round.average !== null && point.value.of === 'pressure')
+                  ? 'thin'
+                  : 'plain'
+              }
+              isStruck={round.isNotReliedOn && (round.average === null || point.value.of !== 'pressure')}
               isElsewhere={round.elsewhere !== null}
-              isDoubtful={point.isContested || (point.value.of === 'pressure' && !point.value.isAveraged)}
+              isDoubtful={isDoubtful(point)}
             />
           ))}
           {round.average === null || !band.holds.includes('pressure') ? null : (
@@ -193,14 +198,22 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
               value={{ ...AVERAGED, ...round.average }}
               x={x(wallClock(timeOfAverage(round)))}
               y={y}
-              weight="bold"
-              isDoubtful={false}
+              weight={round.isNotReliedOn ? 'thin' : 'bold'}
+              isStruck={round.isNotReliedOn}
+              isDoubtful={round.points.some(
+                ({ entry, failedGauge }) => failedGauge !== null && round.average?.used.includes(entry),
+              )}
             />
           )}
         </g>
       ))}
     </g>
   );
+}
+
+/** Whether a value is drawn as one that is not like the others: of another site, of a gauge that failed, one of several claims. */
+function isDoubtful({ isContested, failedGauge, value }: TrendPoint): boolean {
+  return isContested || failedGauge !== null || (value.of === 'pressure' && !value.isAveraged);
 }
 
 /** An average is drawn as a pressure is. */
@@ -213,14 +226,17 @@ function timeOfAverage({ points, average, at }: TrendRound): string {
   return (own ?? pressures.at(-1))?.at ?? at;
 }
 
-/** Joins what was taken here and is one number at a time, from round to round; pressures are joined to their diastolic only. */
+/**
+ * Joins what was taken here, is one number at a time and was not refused by a supervisor, from round to round; pressures are
+ * joined to their diastolic only.
+ */
 function lineOf(
   rounds: readonly TrendRound[],
   band: DrawnBand,
   x: (time: number) => number,
   y: (number: number) => number,
 ) {
-  const taken = rounds.filter(({ elsewhere }) => elsewhere === null);
+  const taken = rounds.filter((round) => round.elsewhere === null && !round.isNotReliedOn);
   const points = taken.flatMap((round) =>
     round.points.filter(({ value }) => value.of !== 'pressure' && band.holds.includes(value.of)),
   );

@@ -16,7 +16,9 @@ export function TrendKey({ rounds }: { readonly rounds: readonly TrendRound[] })
   const isFelt = (value: TrendValue) => value.of === 'pressure' && value.diastolic === null;
   const isOther =
     has((value) => value.of === 'pressure' && !value.isAveraged) ||
-    rounds.some(({ points }) => points.some(({ isContested }) => isContested));
+    rounds.some(({ points }) =>
+      points.some(({ isContested, failedGauge }) => isContested || failedGauge !== null),
+    );
   return (
     <ul className="trend-key" aria-label={words.sentence('trend.key')}>
       {hasPressure ? (
@@ -29,9 +31,14 @@ export function TrendKey({ rounds }: { readonly rounds: readonly TrendRound[] })
           <Mark value={pressure(1, null)} x={AT} y={tall} weight="plain" isDoubtful={false} />
         </Sample>
       ) : null}
-      {rounds.some(({ average }) => average !== null) ? (
+      {rounds.some(({ average, isNotReliedOn }) => average !== null && !isNotReliedOn) ? (
         <Sample text={words.sentence('trend.keyAverage')}>
           <Mark value={pressure(1, 0)} x={AT} y={tall} weight="bold" isDoubtful={false} />
+        </Sample>
+      ) : null}
+      {rounds.some(({ isNotReliedOn }) => isNotReliedOn) ? (
+        <Sample text={words.sentence('trend.keyNotReliedOn')}>
+          <Mark value={pressure(1, 0)} x={AT} y={tall} weight="thin" isDoubtful={false} isStruck />
         </Sample>
       ) : null}
       {isOther ? (

@@ -12,6 +12,7 @@ import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
+import { useEquipment } from '../equipment/useEquipment.js';
 import { Asking } from '../parts/Asking.js';
 import { Field } from '../parts/Field.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
@@ -54,11 +55,12 @@ export function TrendPage({ person }: { readonly person: string }) {
   const { words, clock } = app;
   const { asked, again } = useRecord(person);
   const rulesOf = useRulesOf();
+  const { equipment } = useEquipment();
   useEffect(() => void loadRules(app), [app]);
   const record = asked.value;
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
   const chart = useMemo(() => projectChart(entries), [entries]);
-  const all = [...projectTrend(chart, rulesOf), ...trendFromElsewhere(chart)].toSorted(
+  const all = [...projectTrend(chart, rulesOf, equipment?.gauges), ...trendFromElsewhere(chart)].toSorted(
     (a, b) => Date.parse(a.at) - Date.parse(b.at),
   );
   const name = nameIn(record) ?? words.sentence('people.erased');
@@ -222,7 +224,11 @@ function Readout({ rounds, at, person, onRead }: ReadoutProps) {
           </span>
         ))}
         {round.elsewhere === null ? null : <span>{elsewhereText(round.elsewhere, words)}</span>}
-        {round.isPreliminary ? <span>{words.sentence('people.preliminary')}</span> : null}
+        {round.isNotReliedOn ? (
+          <span>{words.sentence('trend.notReliedOn')}</span>
+        ) : round.isPreliminary ? (
+          <span>{words.sentence('people.preliminary')}</span>
+        ) : null}
       </output>
       <Link className="small not-printed round-link" href={inChart(person, round)}>
         {words.sentence(round.elsewhere === null ? 'trend.toRound' : 'trend.toElsewhere')}

@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { Scrolling } from '../parts/Scrolling.js';
-import { averageText, elsewhereText, inChart, titleText, trendText } from './trendText.js';
+import { averageText, elsewhereText, inChart, marksOf, titleText, trendText } from './trendText.js';
 
 type TableProps = { readonly rounds: readonly TrendRound[]; readonly person: string };
 
@@ -34,7 +34,9 @@ export function TrendTable({ rounds, person }: TableProps) {
                 {round.elsewhere === null ? null : (
                   <span className="small"> {elsewhereText(round.elsewhere, words)}</span>
                 )}
-                {round.isPreliminary ? (
+                {round.isNotReliedOn ? (
+                  <span className="small"> {words.sentence('trend.notReliedOn')}</span>
+                ) : round.isPreliminary ? (
                   <span className="small soft"> {words.sentence('people.preliminary')}</span>
                 ) : null}
               </th>
@@ -60,15 +62,18 @@ function Cell({ round, sign }: CellProps) {
   const held = round.points.filter(({ value }) => value.of === sign);
   return (
     <>
-      {average === null ? null : <strong className="trend-average">{average}</strong>}
-      {held.map(({ entry, value, isContested, isByHand }) => (
-        <span key={entry} className="trend-number">
-          {trendText(value, words)}
-          {isByHand ? <span className="small soft"> {words.sentence('people.byHand')}</span> : null}
-          {isContested ? <span className="small soft"> {words.sentence('trend.contested')}</span> : null}
-          {value.of === 'pressure' && !value.isAveraged ? (
-            <span className="small soft"> {words.sentence('trend.elsewhere')}</span>
-          ) : null}
+      {average === null ? null : (
+        <strong className="trend-average">{round.isNotReliedOn ? <s>{average}</s> : average}</strong>
+      )}
+      {held.map((point) => (
+        <span key={point.entry} className="trend-number">
+          {round.isNotReliedOn ? <s>{trendText(point.value, words)}</s> : trendText(point.value, words)}
+          {marksOf(point, words).map((mark) => (
+            <span key={mark} className="small soft">
+              {' '}
+              {mark}
+            </span>
+          ))}
         </span>
       ))}
     </>

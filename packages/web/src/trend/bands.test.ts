@@ -10,9 +10,19 @@ function round(...values: TrendValue[]): TrendRound {
     value,
     isContested: false,
     isByHand: false,
+    isAmended: false,
+    failedGauge: null,
     flags: 0,
   }));
-  return { round: 'r', at, isPreliminary: false, points, average: null, elsewhere: null };
+  return {
+    round: 'r',
+    at,
+    isPreliminary: false,
+    isNotReliedOn: false,
+    points,
+    average: null,
+    elsewhere: null,
+  };
 }
 
 const pressure = (systolic: number, diastolic: number | null): TrendValue => ({

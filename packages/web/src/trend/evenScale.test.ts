@@ -10,10 +10,20 @@ function round(id: string, ...times: readonly string[]): TrendRound {
     value: { of: 'pulse', perMinute: 60 } as const,
     isContested: false,
     isByHand: false,
+    isAmended: false,
+    failedGauge: null,
     flags: 0,
   }));
   const at = points[0]?.at ?? '';
-  return { round: id, at, isPreliminary: false, points, average: null, elsewhere: null };
+  return {
+    round: id,
+    at,
+    isPreliminary: false,
+    isNotReliedOn: false,
+    points,
+    average: null,
+    elsewhere: null,
+  };
 }
 
 const everything = () => true;

@@ -22,9 +22,11 @@ function round(values: readonly TrendValue[], average: TrendRound['average'] = n
     value,
     isContested: false,
     isByHand: false,
+    isAmended: false,
+    failedGauge: null,
     flags: 0,
   }));
-  return { round: 'r', at, isPreliminary: false, points, average, elsewhere: null };
+  return { round: 'r', at, isPreliminary: false, isNotReliedOn: false, points, average, elsewhere: null };
 }
 
 test('a pressure is read out as the trade writes it: no zero where there is no diastolic', () => {

@@ -1,5 +1,5 @@
 import { inUnit } from '@evenfall/clinical';
-import type { TrendElsewhere, TrendRound, TrendValue } from '@evenfall/record';
+import type { TrendElsewhere, TrendPoint, TrendRound, TrendValue } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { stampText } from '../app/times.js';
 import type { BandId } from './bands.js';
@@ -33,10 +33,30 @@ export function averageText({ average }: TrendRound, words: Words): string | nul
   return words.sentence('trend.average', { readings: average.readings, text });
 }
 
+/** What must be known of a value beside its number, in a word each: how it stands, and that its gauge failed. */
+export function marksOf(
+  { value, isByHand, isAmended, isContested, failedGauge }: TrendPoint,
+  words: Words,
+): readonly string[] {
+  return [
+    ...(isAmended ? [words.sentence('chart.printedAmended')] : []),
+    ...(isByHand ? [words.sentence('people.byHand')] : []),
+    ...(isContested ? [words.sentence('trend.contested')] : []),
+    ...(value.of === 'pressure' && !value.isAveraged ? [words.sentence('trend.elsewhere')] : []),
+    ...(failedGauge === null ? [] : [words.sentence('trend.gaugeFailed', { name: failedGauge })]),
+  ];
+}
+
 /** Every value of a sign in a round in one line: what it comes to first, where that is a mean. */
 export function readText(round: TrendRound, sign: TrendValue['of'], words: Words): string {
   const held = round.points.filter(({ value }) => value.of === sign);
-  const each = held.map(({ value }) => trendText(value, words)).join(', ');
+  const each = held
+    .map((point) => {
+      const marks = marksOf(point, words);
+      const text = trendText(point.value, words);
+      return marks.length === 0 ? text : `${text} (${marks.join(', ')})`;
+    })
+    .join(', ');
   const average = sign === 'pressure' ? averageText(round, words) : null;
   return average === null ? each : `${average} (${each})`;
 }

@@ -18,8 +18,25 @@ const HOUR = 3_600_000;
 
 function round(at: string): TrendRound {
   const value = { of: 'pulse', perMinute: 76 } as const;
-  const point = { entry: at, at, value, isContested: false, isByHand: false, flags: 0 };
-  return { round: at, at, isPreliminary: false, points: [point], average: null, elsewhere: null };
+  const point = {
+    entry: at,
+    at,
+    value,
+    isContested: false,
+    isByHand: false,
+    isAmended: false,
+    failedGauge: null,
+    flags: 0,
+  };
+  return {
+    round: at,
+    at,
+    isPreliminary: false,
+    isNotReliedOn: false,
+    points: [point],
+    average: null,
+    elsewhere: null,
+  };
 }
 
 const ROUNDS = [

@@ -116,6 +116,30 @@ test('nothing heard and nothing timed still draws, and says so', () => {
   expect(marks.map(({ text }) => text)).toEqual(['Your first sound: 118 mmHg, without a time.']);
 });
 
+test('the names of two moments do not lie on each other, wherever they were', () => {
+  const WIDTH = 90;
+  for (let mmHg = 66; mmHg <= 150; mmHg += 2) {
+    const { svg } = exerciseFigure(
+      fallen({
+        marks: [
+          { what: 'first sound', atSeconds: null, mmHg: 170 },
+          { what: 'last sound', atSeconds: null, mmHg },
+        ],
+      }),
+      words,
+      { width: 540, height: 255 },
+    );
+    const [one, other] = elementsOf(svg)
+      .filter(({ name, text }) => name === 'text' && /sound \d/.test(text))
+      .map(({ at }) => {
+        const x = Number(at.x);
+        return { from: at['text-anchor'] === 'end' ? x - WIDTH : x, y: Number(at.y) };
+      });
+    const isBeside = Math.abs(one!.from - other!.from) >= WIDTH;
+    expect(isBeside || Math.abs(one!.y - other!.y) >= 12, `${mmHg}`).toBe(true);
+  }
+});
+
 test('no name of a marked moment lies on a line of what is true, wherever the moment was', () => {
   for (let off = -14; off <= 14; off++) {
     for (const atSeconds of [null, 9, 20.4]) {

@@ -90,7 +90,7 @@ export function momentShapes(
   words: Words,
   paint: Paint,
 ): Svg[] {
-  let before: { readonly at: number; readonly foot: number } | null = null;
+  let before: { readonly from: number; readonly foot: number } | null = null;
   return marks.flatMap(({ what, atSeconds, mmHg, x: seconds }, k) => {
     const isTop = what === 'first sound' || what === 'pulse back';
     const at = Math.min(right, Math.max(left, x(seconds)));
@@ -99,11 +99,17 @@ export function momentShapes(
     const end = y(Math.min(mmHg, fallMmHg(x.invert(Math.min(right, at + NAME.width)))));
     const under = isTop && !hasRoom ? end + REACH.over + 3 : y(mmHg) + 18;
     let foot = clearOf(lines, Math.min(bottom - 5, under), bottom - 5);
-    if (before !== null && at - before.at < NAME.width && Math.abs(foot - before.foot) < NAME.height) {
+    // A name stands to the left of its mark, or to its right where there is no room.
+    const from = hasRoom ? at - NAME.width : at;
+    if (
+      before !== null &&
+      Math.abs(from - before.from) < NAME.width &&
+      Math.abs(foot - before.foot) < NAME.height
+    ) {
       const next = before.foot + NAME.height;
       foot = clearOf(lines, next > bottom - 5 ? before.foot - NAME.height : next, bottom - 5);
     }
-    before = { at, foot };
+    before = { from, foot };
     const text = words.sentence('debrief.momentShort', { what: words.sentence(`debrief.${what}`), mmHg });
     return [
       ...(atSeconds === null ? [] : [line([at, bottom, at, top], paint.ink, 0.9, '1 2', 'figure-moment')]),

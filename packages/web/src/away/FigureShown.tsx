@@ -23,6 +23,8 @@ type ShownProps = {
   readonly mostWidth?: number;
   /** Pixels to a unit on a phone and a laptop; 1 if absent. */
   readonly leastScale?: number;
+  /** Drawn to the shape of a place that has a height of its own, between its least and its most width; not where it scrolls. */
+  readonly fills?: boolean;
   /** Whether its numbers stand under it as a table, where no other one of the page has them. */
   readonly hasTable?: boolean;
   /**
@@ -46,6 +48,7 @@ export function FigureShown({
   leastWidth = 320,
   mostWidth = USUAL_WIDTH * 2,
   leastScale = 1,
+  fills = false,
   hasTable = false,
   onPaper,
 }: ShownProps) {
@@ -67,13 +70,18 @@ export function FigureShown({
       const times = place.clientWidth < leastWidth * asText ? Math.max(asText, SCROLLED_SCALE) : asText;
       setScrolled(place.clientWidth < Math.floor(leastWidth * times));
       setScale(times);
-      setWidth(Math.min(mostWidth, Math.max(leastWidth, Math.floor(place.clientWidth / times))));
+      // A place with a height of its own gives the drawing its shape; the drawing is stretched to it.
+      const wide =
+        fills && place.clientHeight > 0
+          ? (height * place.clientWidth) / place.clientHeight
+          : place.clientWidth / times;
+      setWidth(Math.min(mostWidth, Math.max(leastWidth, Math.floor(wide))));
     };
     measure();
     const watch = new ResizeObserver(measure);
     watch.observe(place);
     return () => watch.disconnect();
-  }, [leastWidth, mostWidth, leastScale]);
+  }, [leastWidth, mostWidth, leastScale, fills, height]);
   const isPrinting = useIsPrinting();
   const isOnPaper = isPrinting && onPaper !== undefined;
   const figure = draw({ id: `${name}-${id}`, width, height, paint: SCREEN });
@@ -110,8 +118,10 @@ export function FigureShown({
   const follow = (event: PointerEvent<HTMLDivElement>) => {
     const box = event.currentTarget.querySelector('svg')?.getBoundingClientRect();
     if (box === undefined || box.width === 0) return;
-    const x = ((event.clientX - box.left) * width) / box.width;
-    const y = ((event.clientY - box.top) * height) / box.height;
+    // What is not of its shape stands in the middle of its box.
+    const times = Math.min(box.width / width, box.height / height);
+    const x = width / 2 + (event.clientX - box.left - box.width / 2) / times;
+    const y = height / 2 + (event.clientY - box.top - box.height / 2) / times;
     const far = (one: (typeof marks)[number]) => (one.x - x) ** 2 + ((one.y - y) / 4) ** 2;
     const [nearest] = marks.toSorted((a, b) => far(a) - far(b));
     if (nearest !== undefined) setRead(nearest.key);
@@ -124,7 +134,7 @@ export function FigureShown({
         </p>
       ) : null}
       <div
-        className={isScrolled ? 'away-figure-frame away-figure-scrolls' : 'away-figure-frame'}
+        className={`away-figure-frame ${isScrolled ? 'away-figure-scrolls' : fills ? 'away-figure-fills' : ''}`}
         ref={frame}
         onPointerMove={follow}
         onPointerDown={follow}

@@ -3,7 +3,7 @@ import { exerciseFigure } from '@evenfall/report';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
-import { RUN_FIGURE } from './runFigure.js';
+import { RUN_FIGURE, runDrawn } from './runFigure.js';
 
 type LessonProps = { readonly result: Debrief & { readonly fall: NonNullable<Debrief['fall']> } };
 
@@ -20,7 +20,7 @@ export function ArteryLesson({ result }: LessonProps) {
           <p>{words.sentence('debrief.arterySays', { systolic, diastolic })}</p>
           <FigureShown
             name="artery"
-            draw={(how) => exerciseFigure(result, words, { ...how, showsArtery: true })}
+            draw={(how) => exerciseFigure(runDrawn(result), words, { ...how, showsArtery: true })}
             {...RUN_FIGURE}
           />
         </div>

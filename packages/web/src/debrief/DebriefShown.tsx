@@ -32,7 +32,7 @@ import { ReplaySound } from './ReplaySound.js';
 import { ReportedShown } from './ReportedShown.js';
 import { ResultTable } from './ResultTable.js';
 import { RoundTable } from './RoundTable.js';
-import { RUN_FIGURE } from './runFigure.js';
+import { RUN_FIGURE, runDrawn } from './runFigure.js';
 import { TemperatureShown } from './TemperatureShown.js';
 import { useJudgedUnder } from './useJudgedUnder.js';
 import { chanceTexts, flagText, limitText, partsTexts, verdictText } from './verdict.js';
@@ -170,7 +170,7 @@ function OneReading({ exercise, result, lesson, rules, flag }: ReadingProps) {
           <h2>{words.sentence('debrief.figure')}</h2>
           <FigureShown
             name="run"
-            draw={(how) => exerciseFigure({ ...result, fall }, words, { ...how, showsKey: false })}
+            draw={(how) => exerciseFigure(runDrawn({ ...result, fall }), words, { ...how, showsKey: false })}
             {...RUN_FIGURE}
           />
           <p className="small soft">{words.sentence('debrief.figureKey')}</p>
@@ -178,7 +178,7 @@ function OneReading({ exercise, result, lesson, rules, flag }: ReadingProps) {
           <ReplaySound exercise={exercise} result={{ ...result, fall }} />
           <FigureTable
             title={words.sentence('debrief.table')}
-            table={exerciseFigure({ ...result, fall }, words).table}
+            table={exerciseFigure(runDrawn({ ...result, fall }), words).table}
           />
         </section>
       )}

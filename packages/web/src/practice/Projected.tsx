@@ -4,6 +4,7 @@ import { exerciseFigure } from '@evenfall/report';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
+import { runDrawn } from '../debrief/runFigure.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { ClassSaid } from './ClassSaid.js';
 import { ShownArm } from './drawing/ShownArm.js';
@@ -25,8 +26,8 @@ import { KEYS_HERE, useKeys } from './useKeys.js';
 import { beforeFirst, stepsBy, useAt, useShown } from './useShown.js';
 
 const JUMP_SECONDS = 5;
-/** As low as it may get, and as narrow: the place stretches it, and its lettering with it. */
-const FIGURE = { height: 255, leastWidth: 540, mostWidth: 540 } as const;
+/** As low as it may get, and as narrow: what room is left stretches it, and its lettering with it. */
+const FIGURE = { height: 255, leastWidth: 540, mostWidth: 780, fills: true } as const;
 const HEARD = { ...NO_AIDS, hadSound: true };
 
 type ProjectedProps = {
@@ -117,27 +118,29 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
           ...(showsSounds ? ['projected-heard'] : []),
         ].join(' ')}
       >
-        <div className="projected-gauge">{isWatched ? picture : <LiveGauge engine={engine} />}</div>
-        {result === null || held === null ? null : (
-          <div className="projected-says">
-            <p className="small soft">{say('debrief.had')}</p>
-            <div className="projected-had">
-              <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
-              <p>{say('showing.trueOnAverage', held.truth)}</p>
+        <div className="projected-read">
+          <div className="projected-gauge">{isWatched ? picture : <LiveGauge engine={engine} />}</div>
+          {result === null || held === null ? null : (
+            <div className="projected-says">
+              <p className="small soft">{say('debrief.had')}</p>
+              <div className="projected-had">
+                <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
+                <p>{say('showing.trueOnAverage', held.truth)}</p>
+              </div>
+              {every === null || held.had.systolic === null ? null : (
+                <p>{say('showing.apart', { first: held.had.systolic, every })}</p>
+              )}
+              {held.isMuffled ? <p>{say('showing.isMuffled')}</p> : null}
+              <p>
+                <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
+                {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
+                {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
+              </p>
+              {lesson === null ? null : <p>{lesson}</p>}
+              <TruthBeyond scenario={scenario} truth={result.truth} />
             </div>
-            {every === null || held.had.systolic === null ? null : (
-              <p>{say('showing.apart', { first: held.had.systolic, every })}</p>
-            )}
-            {held.isMuffled ? <p>{say('showing.isMuffled')}</p> : null}
-            <p>
-              <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
-              {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
-              {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
-            </p>
-            {lesson === null ? null : <p>{lesson}</p>}
-            <TruthBeyond scenario={scenario} truth={result.truth} />
-          </div>
-        )}
+          )}
+        </div>
         {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
         {result === null || result.fall === null ? null : (
           <section className="projected-figure">
@@ -146,14 +149,18 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
               name="run"
               draw={(how) =>
                 exerciseFigure(
-                  { ...result, fall: result.fall as NonNullable<typeof result.fall>, marks: marksOf(said) },
+                  runDrawn({
+                    ...result,
+                    fall: result.fall as NonNullable<typeof result.fall>,
+                    marks: marksOf(said),
+                  }),
                   words,
                   { ...how, showsKey: false },
                 )
               }
               {...FIGURE}
             />
-            <p className="small soft">{say('debrief.figureKey')}</p>
+            <p className="small soft projected-legend">{say('showing.figureKey')}</p>
           </section>
         )}
       </div>

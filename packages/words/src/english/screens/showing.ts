@@ -157,6 +157,8 @@ export const showing = {
   isMuffled:
     'The sounds went on far below: the diastolic is where they became muffled, and the second number is held against that.',
   figure: 'The letting down',
+  figureKey:
+    'Each stem is a sound, as high as it was loud: ● phase I, ○ II, ■ III, □ IV; a small dot is too faint for a normal ear. Triangles: what the class said last. Dashed: true on average.',
 
   // What one visit does not show of a person.
   atHome: (f: Pair, say: Say) => `At home, on average: ${pair(f, say)}. In this room nobody can see it.`,
@@ -164,7 +166,7 @@ export const showing = {
   onTheFeet: (f: Pair & { thenSystolic: number; thenDiastolic: number }, say: Say) =>
     `On the feet: ${pair(f, say)} after one minute, ${pair({ systolic: f.thenSystolic, diastolic: f.thenDiastolic }, say)} after three.`,
   notAtTheWrist: (f: { heart: number; wrist: number }, say: Say) =>
-    `The heart beat ${say.rate(f.heart)} times a minute, the wrist felt ${say.rate(f.wrist)}. To count the heart one listens at its apex, for a full minute.`,
+    `The heart beat ${say.rate(f.heart)} times a minute, the wrist felt ${say.rate(f.wrist)}: the heart is counted at its apex, for a full minute.`,
   toLeft: 'To the left arm',
   toRight: 'To the right arm',
   left: 'It is the left arm.',

@@ -146,12 +146,14 @@ export const showing: Reworded<typeof english> = {
   isMuffled:
     'Los ruidos siguieron mucho más abajo: la diastólica es donde se apagaron, y con eso se compara el segundo número.',
   figure: 'La bajada',
+  figureKey:
+    'Cada trazo es un ruido, tan alto como fue de fuerte: ● fase I, ○ II, ■ III, □ IV; un punto pequeño es demasiado débil para un oído normal. Triángulos: lo último que dijo la clase. A trazos: lo verdadero de media.',
   atHome: (f, say) => `En casa, de media: ${pair(f, say)}. En esta sala nadie puede verlo.`,
   onTheLeft: (f, say) => `En reposo, en el brazo izquierdo: ${pair(f, say)}.`,
   onTheFeet: (f, say) =>
     `De pie: ${pair(f, say)} al minuto, ${pair({ systolic: f.thenSystolic, diastolic: f.thenDiastolic }, say)} a los tres.`,
   notAtTheWrist: (f, say) =>
-    `El corazón latió ${say.rate(f.heart)} veces por minuto, la muñeca notó ${say.rate(f.wrist)}. Para contar el corazón se escucha en el ápex, un minuto entero.`,
+    `El corazón latió ${say.rate(f.heart)} veces por minuto, en la muñeca se notó ${say.rate(f.wrist)}: el corazón se cuenta en el ápex, un minuto entero.`,
   toLeft: 'Al brazo izquierdo',
   toRight: 'Al brazo derecho',
   left: 'Es el brazo izquierdo.',

@@ -33,7 +33,7 @@ const gone = (id: number, of: number, minute: number): StoredEntry =>
 const NOTHING_TO_DO = {
   pressure: null,
   actNow: 0,
-    actNowFirst: null,
+  actNowFirst: null,
   recheck: null,
   toCountersign: 0,
   diary: null,

@@ -87,7 +87,7 @@ test('a person added, a pulse and breaths counted, signed, charted with their ev
     await page.getByRole('button', { name: 'Sign', exact: true }).tap();
     await expect(page.getByRole('heading', { name: 'Chart' })).toBeVisible();
     await expect(page.getByText('19 in 15 s').first()).toBeVisible();
-    await expect(page.getByText('Wren Halloran, observer').first()).toBeVisible();
+    await expect(page.getByText('Wren Halloran, clinician').first()).toBeVisible();
     await expectAccessible(page);
   });
 

@@ -77,6 +77,8 @@ const sheetQuery = z.object({
   hours: z.enum(['12', '24']).default('24'),
   /** The stiffness index of a recording, which no rule set asks for by itself. */
   stiffness: withOrWithout.default('without'),
+  /** Another series of the person: then the answer is one sheet with both, the earlier first. */
+  beside: id.optional(),
 });
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
@@ -489,7 +491,7 @@ export const ROUTES = {
     ...PATHS.seriesPdf,
     summary: "What a person's series of readings comes to, as a PDF to print or hand over",
     description:
-      'One sheet with who the person is, then the list of all readings. With what hands decided, the office pressure beside it and the chances, as the page shows them.',
+      'One sheet with who the person is, then the list of all readings. With what hands decided, the office pressure beside it and the chances, as the page shows them. `beside` asks for one sheet with another series of the person instead: both means, what each rests on, and how sure the difference is.',
     request: { params: seriesParam, query: sheetQuery },
     responses: {
       200: {

@@ -1,4 +1,4 @@
-import { agent, book, classIdentity, entryFrame, id, identity } from '@evenfall/record';
+import { accountRole, agent, book, classIdentity, entryFrame, id, identity } from '@evenfall/record';
 import { z } from 'zod';
 
 /** A problem as every answer carries it. Source: docs/conventions.md section 2. */
@@ -124,7 +124,8 @@ export const personRecord = z.object({
   classIdentity: classIdentity.nullable(),
   entries: z.array(storedEntry),
   unreadable,
-  agents: z.array(agent),
+  /** Who made entries; `standing` is what their account says that they are, null for none. */
+  agents: z.array(agent.extend({ standing: accountRole.nullable() })),
 });
 export type PersonRecord = z.infer<typeof personRecord>;
 

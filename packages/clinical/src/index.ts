@@ -184,7 +184,7 @@ export type {
 export { AMBULATORY_RULE, ambulatoryResult } from './outOfOffice/ambulatoryResult.js';
 export type { AmbulatoryRules, Period, WholeMean } from './outOfOffice/ambulatoryRules.js';
 export { DEFAULT_AMBULATORY_RULES, PERIODS, WHOLE_MEANS } from './outOfOffice/ambulatoryRules.js';
-export { APART_BY_THEMSELVES } from './outOfOffice/apartByThemselves.js';
+export { APART_BY_THEMSELVES, changeBetween, type PublishedApart } from './outOfOffice/apartByThemselves.js';
 export type { ArtefactCode, EditingRule } from './outOfOffice/artefacts.js';
 export { artefactOf, EDITING_RULES } from './outOfOffice/artefacts.js';
 export type { ByMeasure, PressurePair } from './outOfOffice/byMeasure.js';

@@ -57,6 +57,8 @@ export { mayAddTo, signersOf } from './chart/signersOf.js';
 export { signOf } from './chart/signOf.js';
 export type { SleepPutRight, SleepSaid } from './chart/sleepPutRight.js';
 export { sleepPutRight, withSleep } from './chart/sleepPutRight.js';
+export { type ActStanding, type AgentStanding, standingByRoles, standingOf } from './chart/standingOf.js';
+export { type OneOfTwo, seriesLimits, twoSeries } from './chart/twoSeries.js';
 export type { RulesOf } from './chart/valueStanding.js';
 export {
   isAmendedSince,

@@ -1,3 +1,4 @@
+export { besideText, signedText } from './figure/besideText.js';
 export type { ChanceDrawn } from './figure/chanceFigure.js';
 export { chanceFigure } from './figure/chanceFigure.js';
 export type { CountErrorsDrawn } from './figure/countErrorsFigure.js';
@@ -20,6 +21,9 @@ export { estimateText, planFigure, planHeight } from './figure/planFigure.js';
 export type { RecordingDrawn } from './figure/recordingFigure.js';
 export { recordingFigure } from './figure/recordingFigure.js';
 export { clockText, dayMeanText, dayText, decimalsOf, meansText } from './figure/times.js';
+export type { BesidePageInput } from './page/besidePage.js';
+export { besidePage } from './page/besidePage.js';
+export { type BesideSaid, besideSaid, type SideOfTwo, type TwoSeries } from './page/besideSaid.js';
 export type { PageChances } from './page/chanceBlocks.js';
 export { type RiseSaid, risesSaid, riseText, variationRows } from './page/furtherFigures.js';
 export { homeGapsText } from './page/homeGapsText.js';

@@ -50,7 +50,7 @@ export function chartBundle(of: BundleOf): Bundle<FhirResource> {
     const entry = read.get(kept.frame.id);
     if (entry === undefined) return [];
     const about = targets.get(entry.id) ?? [];
-    return [provenanceOf(kept, entry, (about.length === 0 ? [person] : about).map(reference), words)];
+    return [provenanceOf(kept, entry, (about.length === 0 ? [person] : about).map(reference), agents, words)];
   });
   const gauges = of.gauges.flatMap(readKept);
   const said = gauges.map(({ entry }) => entry);
@@ -61,7 +61,9 @@ export function chartBundle(of: BundleOf): Bundle<FhirResource> {
     ...of.protocols.map(protocolOf),
     ...observations,
     ...provenances,
-    ...gauges.map(({ kept, entry }) => provenanceOf(kept, entry, [reference(gaugeOf(entry, said))], words)),
+    ...gauges.map(({ kept, entry }) =>
+      provenanceOf(kept, entry, [reference(gaugeOf(entry, said))], agents, words),
+    ),
   ];
   return {
     resourceType: 'Bundle',

@@ -1,4 +1,10 @@
-import type { AmendedEntry, EntryFrame, StoredEntry } from '@evenfall/record';
+import {
+  type AgentStanding,
+  type AmendedEntry,
+  type EntryFrame,
+  type StoredEntry,
+  standingOf,
+} from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Provenance, Reference } from 'fhir/r4.js';
 import { besideId, reference, urn } from './references.js';
@@ -19,6 +25,7 @@ export function provenanceOf(
   { frame, recordedAt }: AsKept,
   entry: StoredEntry,
   target: readonly Reference[],
+  agents: readonly AgentStanding[],
   words: Words,
 ): Provenance {
   const by = 'computedBy' in entry.content ? entry.content.computedBy : null;
@@ -35,7 +42,7 @@ export function provenanceOf(
     activity: { text: activityText(entry, words) },
     agent: [
       {
-        role: [{ text: words.sentence(`roles.${entry.role}`) }],
+        role: [{ text: words.sentence(`roles.${standingOf(entry, agents) ?? entry.role}`) }],
         who: reference(entry.agent),
       },
       ...(by === null

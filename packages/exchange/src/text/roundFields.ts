@@ -7,7 +7,7 @@ import {
   worstAlerts,
 } from '@evenfall/clinical';
 import {
-  type Agent,
+  type AgentStanding,
   type AmendedEntry,
   type ChartRound,
   flagsStanding,
@@ -25,6 +25,7 @@ import {
   type StoredEntry,
   signingOf,
   signOf,
+  standingOf,
   valuesStanding,
 } from '@evenfall/record';
 import { beginningText, restText, type Words } from '@evenfall/words';
@@ -83,7 +84,7 @@ export type TextOf = ValueOf & {
   /** All rounds of the chart, this one among them: what is still asked for hangs on what was taken since. */
   readonly rounds: readonly ChartRound[];
   readonly identity: Identity | null;
-  readonly agents: readonly Agent[];
+  readonly agents: readonly AgentStanding[];
   readonly rulesOf: RulesOf;
   /** A local date (`YYYY-MM-DD`) as its reader writes it. */
   readonly dayText: (date: string) => string;
@@ -190,7 +191,7 @@ export function roundFields(of: TextOf): Values<TextField> {
     notDone: notDoneText(signing, words),
     note: signing?.content.note ?? null,
     who: first === undefined ? null : (of.agents.find(({ id }) => id === first.agent)?.name ?? null),
-    role: first === undefined ? null : words.sentence(`roles.${first.role}`),
+    role: roleText(first, of.agents, words),
     status: words.sentence(`handover.${statusOf(round)}`),
     protocol: signing?.content.protocolVersion?.slice(0, SHORT_VERSION) ?? null,
   };
@@ -210,6 +211,16 @@ function meanBeside(readings: ReturnType<typeof runsOf>, { words, gauges }: Text
   const failed = readings.flatMap(({ entry }) => gaugeTexts(entry, gauges, words));
   const isAmended = readings.some(({ value }) => value.standing === 'amended');
   return [...new Set([...failed, ...(isAmended ? [words.sentence('handover.amended')] : [])])];
+}
+
+/** What the first who signed is called; null where nobody knows. */
+function roleText(
+  first: StoredEntry | undefined,
+  agents: readonly AgentStanding[],
+  words: Words,
+): string | null {
+  const standing = first === undefined ? null : standingOf(first, agents);
+  return standing === null ? null : words.sentence(`roles.${standing}`);
 }
 
 /** The average of a round, each number as its category shows it: never rounded across a limit. */

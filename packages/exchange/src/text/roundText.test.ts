@@ -64,7 +64,7 @@ describe('the templates that are brought', () => {
   test('a paragraph for whoever takes over', () => {
     expect(text(broughtTemplate('handover', words), ALL).split('\n')).toEqual([
       'Orla\u00a0Wickstead (invented), born 1957-03-14, number -0001',
-      '2026-11-25, 10:09, by Wren (invented) (observer).',
+      '2026-11-25, 10:09, by Wren (invented) (clinician).',
       'Pressure 148/92 mmHg. At the right upper arm, sitting.',
       'Pulse per minute: 76.',
       'Temperature 38.1 °C, in the mouth.',

@@ -80,14 +80,15 @@ export function framed(
   header: ReportHeader,
   measured: string,
   words: Words,
-  rest: Pick<ReportPage, 'title' | 'blocks' | 'lists'>,
+  rest: Pick<ReportPage, 'title' | 'blocks' | 'lists'> & { readonly isOfTwo?: boolean },
 ): ReportPage {
+  const { isOfTwo = false, ...said } = rest;
   const field = (key: 'name' | 'born' | 'device' | 'arm' | 'medicines') => ({
     label: words.sentence(`report.${key}`),
     value: header[key],
   });
   return {
-    ...rest,
+    ...said,
     locale: words.say.locale,
     unreviewed: isReviewed(words) ? null : words.sentence('app.notReviewed'),
     invented: header.isInvented ? words.sentence('report.invented') : null,
@@ -101,9 +102,8 @@ export function framed(
             ? measured
             : words.sentence('report.zoneOf', { dates: measured, zone: header.zone }),
       },
-      field('arm'),
-      field('device'),
-      field('medicines'),
+      // Of two series each has its own: they stand in the table.
+      ...(isOfTwo ? [] : [field('arm'), field('device'), field('medicines')]),
     ],
     otherwise: header.born ?? header.identifier ?? null,
     made: words.sentence('report.madeAt', { at: header.madeAt, program: header.program }),

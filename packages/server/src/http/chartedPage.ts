@@ -7,7 +7,7 @@ import {
   upright,
 } from '@evenfall/clinical';
 import {
-  type Agent,
+  type AgentStanding,
   answeredHome,
   answeredRecording,
   byHandOf,
@@ -21,6 +21,7 @@ import {
   type StoredEntry,
   seriesAbout,
   sleepPutRight,
+  standingOf,
   timesSaid,
   visitsMean,
 } from '@evenfall/record';
@@ -54,7 +55,7 @@ export type PageAbout = {
   /** Whether the stiffness index of a recording is asked for, whatever its rules say. */
   readonly asksStiffness: boolean;
   /** Who made entries of the person. */
-  readonly agents: readonly Agent[];
+  readonly agents: readonly AgentStanding[];
   readonly isInvented: boolean;
   /** When the page is made, as it is to be shown, and by which program. */
   readonly madeAt: string;
@@ -144,7 +145,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
 }
 
 /** Whom somebody told of what was to be acted on, when, and what was said back. */
-function closedBy({ closed }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
+function closedBy({ closed }: ChartedSeries, agents: readonly AgentStanding[], words: Words): string[] {
   return closed.map((entry) => {
     const { conditions, toldWhom, toldAt, saidBack } = entry.content;
     return words.sentence('chart.closedSays', {
@@ -158,7 +159,7 @@ function closedBy({ closed }: ChartedSeries, agents: readonly Agent[], words: Wo
 }
 
 /** Who brought a series in and when, and who added readings since. */
-function broughtInBy({ amended }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
+function broughtInBy({ amended }: ChartedSeries, agents: readonly AgentStanding[], words: Words): string[] {
   const story = amended.story.filter((one) => one.kind === 'series');
   const putRight = new Set(sleepPutRight(amended.story).map(({ entry }) => entry.id));
   return story.flatMap((entry, k) => {
@@ -172,7 +173,11 @@ function broughtInBy({ amended }: ChartedSeries, agents: readonly Agent[], words
 }
 
 /** Who said what of a learner's series, and when. */
-function countersignedBy({ countersigned }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
+function countersignedBy(
+  { countersigned }: ChartedSeries,
+  agents: readonly AgentStanding[],
+  words: Words,
+): string[] {
   return countersigned.map((entry) => {
     const { agrees, note } = entry.content;
     const said = words.sentence(agrees ? 'chart.countersigned' : 'chart.notAgreed');
@@ -182,7 +187,11 @@ function countersignedBy({ countersigned }: ChartedSeries, agents: readonly Agen
 }
 
 /** Who put the hours of sleep of a recording right, and when, from what, and why. */
-function sleepPutRightBy({ amended }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
+function sleepPutRightBy(
+  { amended }: ChartedSeries,
+  agents: readonly AgentStanding[],
+  words: Words,
+): string[] {
   return sleepPutRight(amended.story).map(({ entry, before, after }) =>
     words.sentence('away.sleepWasPutRight', {
       ...signedAs(entry, entry.writtenAt, agents, words),
@@ -193,17 +202,21 @@ function sleepPutRightBy({ amended }: ChartedSeries, agents: readonly Agent[], w
   );
 }
 
-/** Who signed something, in what role, and when by the clock of that place. */
+/** Who signed something, in what standing, and when by the clock of that place. */
 function signedAs(
-  { agent, role }: Pick<StoredEntry, 'agent' | 'role'>,
+  entry: StoredEntry,
   at: string,
-  agents: readonly Agent[],
+  agents: readonly AgentStanding[],
   words: Words,
 ): { who: string; at: string } {
-  const name = agents.find(({ id }) => id === agent)?.name ?? words.sentence('chart.unknownAgent');
+  const name = agents.find(({ id }) => id === entry.agent)?.name ?? words.sentence('chart.unknownAgent');
+  const standing = standingOf(entry, agents);
   const [hours = 0, minutes = 0] = at.slice(11, 16).split(':').map(Number);
   return {
-    who: words.sentence('chart.by', { who: name, role: words.sentence(`roles.${role}`) }),
+    who:
+      standing === null
+        ? name
+        : words.sentence('chart.by', { who: name, role: words.sentence(`roles.${standing}`) }),
     at: `${dateText(at.slice(0, 10), words)} ${clockText(60 * hours + minutes, words)}`,
   };
 }
@@ -212,7 +225,8 @@ function pressureOf({ systolic, diastolic }: { systolic: number | null; diastoli
   return { systolic, diastolic };
 }
 
-function headerOf(
+/** Whose a series is and how it was taken, as it stands at the head of a page. */
+export function headerOf(
   content: SeriesContent,
   { identity, person, madeAt, program, isInvented }: PageAbout,
   words: Words,
@@ -237,7 +251,7 @@ function headerOf(
 }
 
 /** A local date `YYYY-MM-DD` as the reader wants dates. */
-function dateText(date: string, words: Words): string {
+export function dateText(date: string, words: Words): string {
   return dayText(Date.parse(`${date}T00:00:00Z`) / DAY_MS, words);
 }
 

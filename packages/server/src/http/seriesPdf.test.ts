@@ -309,6 +309,62 @@ describe('a series as a PDF', () => {
     expect((await clinic.send('GET', '/control/check')).body.findings).toEqual([]);
   });
 
+  // H1 without day 1 is 136.5833 and 12 lower 124.5833 (out-of-office handbook 19); two such means lie apart by an SD of 7.7 (17.1).
+  test('beside another one is one sheet: both means, the difference and how sure it is, and what each rests on', async () => {
+    const later = H1.map((one) => ({
+      ...one,
+      atMs: one.atMs + 60 * 86_400_000,
+      systolic: (one.systolic ?? 0) - 12,
+      diastolic: (one.diastolic ?? 0) - 8,
+    }));
+    const before = await signed({ home: 'ish-2020' }, H1, { note: 'none yet' });
+    const after = await signed({ home: 'ish-2020' }, later, { treated: true, note: 'amlodipine 5 mg' });
+    for (const [series, other] of [
+      [before, after],
+      [after, before],
+    ] as const) {
+      const came = await asked(series, `?locale=en-GB&beside=${other}`);
+      expect(came.status).toBe(200);
+      const { pages } = readPdf(came.bytes);
+      expect(pages).toHaveLength(1);
+      const text = (pages[0] ?? '').replace(/\s+/g, ' ');
+      expect(text).toContain(HESTER.name as string);
+      expect(text).toMatch(/Result −12\.0\/−8\.0 mmHg, later minus earlier/);
+      expect(text).toMatch(/At home, 3 Mar 2025 to 9 Mar 2025.*At home, 2 May 2025 to 8 May 2025/);
+      expect(text).toMatch(/Mean 137\/84\.96 125\/76\.96 −12\/−8\.00/);
+      expect(text).toMatch(/24 readings on 6 days, 4 readings left out/);
+      expect(text).toMatch(/“none yet”.*“amlodipine 5 mg”/);
+      expect(text).toContain('ish-2020');
+      // 1.96 x 7.7 = 15.1 to either side.
+      expect(text).toMatch(
+        /SD of 7\.7 mmHg\. .* of −12\.0 mmHg lies between −27\.1 and \+3\.1 with 95 of 100/,
+      );
+      expect(text).toContain('No change at all lies within that.');
+    }
+    expect((await asked(before, `?beside=${v7()}`)).status).toBe(404);
+    expect((await asked(before, `?beside=${before}`)).status).toBe(404);
+    expect((await asked(before, '?beside=x')).status).toBe(422);
+  });
+
+  // Out-of-office handbook 17.1 has such a spread of the awake systolic mean alone: it stands beside the mean by day.
+  test('of two recordings says how sure the change by day is, and that of the means of 24 hours and night nothing is known', async () => {
+    const of = { of: 'ambulatory' as const, asleep: { from: 23 * 60, to: 7 * 60 }, scheduled: 40 };
+    const lower = A1.map((one) => ({
+      ...one,
+      atMs: one.atMs + 30 * 86_400_000,
+      systolic: (one.systolic ?? 0) - (one.minuteOfDay >= 420 && one.minuteOfDay < 1380 ? 20 : 0),
+    }));
+    const before = await signed({ ambulatory: 'esc-2024' }, A1, of);
+    const after = await signed({ ambulatory: 'esc-2024' }, lower, of);
+    const { pages } = readPdf((await asked(after, `?locale=en-GB&beside=${before}`)).bytes);
+    const text = pages.join(' ').replace(/\s+/g, ' ');
+    expect(text).toMatch(/change by day of −20\.0 mmHg lies between −37\.\d and −2\.\d/);
+    expect(text).toContain('No change at all lies outside that.');
+    expect(text).toContain(
+      'For the means of 24 hours and of the night, and for the diastolic, no such figure',
+    );
+  });
+
   test('is in the language and on the paper asked for, named by its kind and first day and by nobody', async () => {
     const series = await signed({ home: 'esc-2024' }, H1, {});
     const came = await asked(series, '?paper=letter&locale=es-MX&dates=year-month-day&hours=12');

@@ -1,5 +1,6 @@
 import { noticesOf } from '@evenfall/exchange';
 import {
+  type ChartedSeries,
   chartDiaries,
   chartSeries,
   NOTHING_CHOSEN,
@@ -11,6 +12,7 @@ import { loadWords, type Manner, plainLocale, USUAL_MANNER } from '@evenfall/wor
 import type { Context } from 'hono';
 import type { readPerson } from '../store/persons.js';
 import { keptProtocols } from '../store/protocols.js';
+import { chartedBeside } from './chartedBeside.js';
 import { chartedPage } from './chartedPage.js';
 import type { World } from './world.js';
 
@@ -23,6 +25,8 @@ export type AskedSheet = {
   readonly dates?: Manner['dates'] | undefined;
   readonly hours: '12' | '24';
   readonly stiffness: 'with' | 'without';
+  /** Another series that the first is put beside; then the page is of both. */
+  readonly beside?: string | undefined;
 };
 
 /**
@@ -33,12 +37,14 @@ export async function seriesPdf(
   c: Context,
   { book, identity, entries, agents }: Found,
   series: string,
-  { paper, locale, dates = null, hours, stiffness }: AskedSheet,
+  { paper, locale, dates = null, hours, stiffness, beside }: AskedSheet,
   world: World,
 ): Promise<Response | null> {
   const rulesOf = await keptProtocols(world.db, world.site().id);
-  const charted = chartSeries(entries, rulesOf).find(({ id }) => id === series);
-  if (charted === undefined) return null;
+  const all = chartSeries(entries, rulesOf);
+  const charted = all.find(({ id }) => id === series);
+  const other = all.find(({ id, isInError }) => id === beside && id !== series && !isInError);
+  if (charted === undefined || (beside !== undefined && other === undefined)) return null;
   // Digits of other scripts are in no font of the page.
   const words = await loadWords(plainLocale(locale), {
     ...USUAL_MANNER,
@@ -48,27 +54,27 @@ export async function seriesPdf(
   const chart = projectChart(entries);
   const notices = noticesOf({ book, invented: world.site().invented });
   const now = world.now();
-  const page = chartedPage(
-    charted,
-    {
-      identity,
-      person: charted.amended.original.person ?? '',
-      rules: rulesOf(charted.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
-      office: officeNear(chart, rulesOf, charted),
-      diary: chartDiaries(entries).find((one) => one.series.includes(charted.id)) ?? null,
-      officeLeft: officeNotTaken(chart, rulesOf, charted),
-      asksStiffness: stiffness === 'with',
-      agents,
-      isInvented: world.site().invented,
-      madeAt: `${now.toISOString().slice(0, 'YYYY-MM-DDTHH:MM'.length).replace('T', ' ')} UTC`,
-      program: world.program,
-    },
-    words,
-  );
+  const about = (one: ChartedSeries) => ({
+    identity,
+    person: one.amended.original.person ?? '',
+    rules: rulesOf(one.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
+    office: officeNear(chart, rulesOf, one),
+    diary: chartDiaries(entries).find(({ series }) => series.includes(one.id)) ?? null,
+    officeLeft: officeNotTaken(chart, rulesOf, one),
+    asksStiffness: stiffness === 'with',
+    agents,
+    isInvented: world.site().invented,
+    madeAt: `${now.toISOString().slice(0, 'YYYY-MM-DDTHH:MM'.length).replace('T', ' ')} UTC`,
+    program: world.program,
+  });
+  const page =
+    other === undefined
+      ? chartedPage(charted, about(charted), words)
+      : chartedBeside(charted, other, about, words);
   // What writes PDF files is loaded only where one is asked for.
   const { pagePdf } = await import('@evenfall/report/pdf');
   const title = [...notices.filter((one) => one !== 'INVENTED'), page.title].join(': ');
-  const kind = charted.content.of === 'home' ? 'home' : '24h';
+  const kind = other !== undefined ? 'beside' : charted.content.of === 'home' ? 'home' : '24h';
   const bytes = await pagePdf({ ...page, title }, { size: paper, createdAt: now });
   return c.body(new Uint8Array(bytes), 200, {
     'content-type': 'application/pdf',

@@ -1,5 +1,6 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
 import {
+  type AccountRole,
   type Book,
   CLASS_IDENTIFIERS,
   type ClassIdentity,
@@ -7,6 +8,7 @@ import {
   type Identity,
   identifiersOf,
   type StoredEntry,
+  standingByRoles,
 } from '@evenfall/record';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
@@ -38,16 +40,29 @@ export async function readPerson(db: Kysely<Tables>, where: Where) {
   return { id: person, book, ...(await identitiesOf(db, where)), entries, unreadable, agents };
 }
 
-/** Who made entries, by name. */
+/** Who made entries, by name, and what the account of each says that they are. */
 async function agentsOf(db: Kysely<Tables>, site: string, entries: readonly StoredEntry[]) {
   if (entries.length === 0) return [];
-  return await db
+  const rows = await db
     .selectFrom('agent')
-    .select(['id', 'name'])
-    .where('site', '=', site)
-    .where('id', 'in', [...new Set(entries.map(({ agent }) => agent))])
-    .orderBy('name')
+    .leftJoin('account', (join) =>
+      join.onRef('account.site', '=', 'agent.site').onRef('account.agent', '=', 'agent.id'),
+    )
+    .select(['agent.id', 'agent.name', 'account.roles'])
+    .where('agent.site', '=', site)
+    .where('agent.id', 'in', [...new Set(entries.map(({ agent }) => agent))])
+    .orderBy('agent.name')
+    .orderBy('account.recorded_at', 'desc')
     .execute();
+  // Of two accounts of one agent the newer one says what they are.
+  const newest = new Map(rows.toReversed().map((one) => [one.id, one]));
+  return rows
+    .filter((one) => newest.get(one.id) === one)
+    .map(({ id, name, roles }) => ({
+      id,
+      name,
+      standing: roles === null ? null : standingByRoles(roles as AccountRole[]),
+    }));
 }
 
 /** A person's entries in order of recording, and how many cannot be read. */

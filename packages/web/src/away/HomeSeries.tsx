@@ -1,6 +1,6 @@
 import { dayPartOf, type HomeParts, homeDayOf, homeParts, type SeriesReading } from '@evenfall/clinical';
 import { type AnsweredHome, type InForce, type SeriesContent, timesSaid } from '@evenfall/record';
-import { dayMeanText, homeFigure } from '@evenfall/report';
+import { dayMeanText, homeFigure, signedText } from '@evenfall/report';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { dayOfYearText } from '../app/times.js';
@@ -12,7 +12,7 @@ import { dateOfDay } from './dateOfDay.js';
 import { FigureShown, SERIES_SCALE } from './FigureShown.js';
 import { type Measure, MeasuresTable } from './MeasuresTable.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
-import { meanText, pressureText, signedText } from './readingText.js';
+import { meanText, pressureText } from './readingText.js';
 import { ShortResult } from './ShortResult.js';
 import { Target } from './Target.js';
 

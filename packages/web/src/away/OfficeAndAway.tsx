@@ -1,8 +1,7 @@
 import type { OfficeBeside } from '@evenfall/clinical';
 import type { OfficeLeftOut, OfficeNear } from '@evenfall/record';
-import { officeNoneText, officeText } from '@evenfall/report';
+import { officeNoneText, officeText, signedText } from '@evenfall/report';
 import { useApp } from '../app/context.js';
-import { signedText } from './readingText.js';
 
 type OfficeProps = { readonly office: OfficeNear; readonly beside: OfficeBeside };
 

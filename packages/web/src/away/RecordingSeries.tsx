@@ -7,7 +7,7 @@ import {
   periodCounts,
   recordingNotes,
 } from '@evenfall/clinical';
-import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
+import { type AnsweredRecording, type InForce, type SeriesContent, seriesLimits } from '@evenfall/record';
 import {
   loadText,
   loneText,
@@ -32,7 +32,6 @@ import { Periods } from './RecordingPeriods.js';
 import { Variation } from './RecordingVariation.js';
 import { RulesNamed } from './RulesNamed.js';
 import { pairText } from './readingText.js';
-import { limitsOf } from './ShortResult.js';
 import { Target } from './Target.js';
 
 /** Room for pressure and a strip of pulse, in pixels; on a phone the figure scrolls in its frame. */
@@ -71,7 +70,7 @@ export function RecordingSeries({
   const { ambulatoryRules: a } = rules;
   const marks = marksBeside(readings, dayNight);
   const limits = (period: 'whole' | 'day' | 'night') =>
-    limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
+    seriesLimits('ambulatory', period === 'whole' ? 'mean' : period, rules);
   const wholeLoad = combinedLoad(readings, result.edited, dayNight, a);
   const categories = periodCategoriesSaid(periodCategories(result, a), result.pattern, words);
   const lone = loneText(answered.lone, result.judged.whole.mean, words);

@@ -6,17 +6,21 @@ import { BOOK } from '../server/load.js';
 export function SavePdf({
   person,
   series,
-  asksStiffness,
+  asksStiffness = false,
+  beside = null,
 }: {
   readonly person: string;
   readonly series: string;
-  readonly asksStiffness: boolean;
+  readonly asksStiffness?: boolean;
+  /** Another series of the person: then one sheet with both. */
+  readonly beside?: string | null;
 }) {
   const { words, preferences } = useApp();
   const { paper } = useSyncExternalStore(preferences.subscribe, preferences.get);
   const { locale, manner } = words.say;
   const asked = new URLSearchParams({ paper, locale, hours: String(manner.hours) });
   if (asksStiffness) asked.set('stiffness', 'with');
+  if (beside !== null) asked.set('beside', beside);
   if (manner.dates !== null) asked.set('dates', manner.dates);
   return (
     <a
@@ -24,7 +28,7 @@ export function SavePdf({
       href={`/api/books/${BOOK}/persons/${person}/series/${series}/pdf?${asked.toString()}`}
       download
     >
-      {words.sentence('away.savePdf')}
+      {words.sentence(beside === null ? 'away.savePdf' : 'away.besidePdf')}
     </a>
   );
 }

@@ -213,7 +213,7 @@ function Series({ person, series, others, rules, rulesFor, diary, office, office
           beside={maySign ? <PutSleepRight person={person} series={series} rules={rules} /> : null}
         />
       )}
-      <BesideSeries series={series} value={value} others={others} rulesFor={rulesFor} />
+      <BesideSeries person={person} series={series} value={value} others={others} rulesFor={rulesFor} />
       <SaidOnPaper series={series} agents={agents} />
       <section className="brought-list" aria-label={words.sentence('away.allReadings')}>
         <h2>{words.sentence('away.allReadings')}</h2>

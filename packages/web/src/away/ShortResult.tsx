@@ -1,24 +1,11 @@
 import type { HomeAsked } from '@evenfall/clinical';
-import type { InForce, SeriesContent } from '@evenfall/record';
+import { type InForce, type SeriesContent, seriesLimits } from '@evenfall/record';
 import { homeGapsText } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
 import { isNothingLeftOut } from './LeftOut.js';
 import { RulesNamed } from './RulesNamed.js';
-import { NO_LIMITS, type PairLimits, pairText } from './readingText.js';
-
-/** The limits of high that a mean stands beside. */
-export function limitsOf(
-  of: SeriesContent['of'],
-  part: 'mean' | 'day' | 'night',
-  { homeRules, ambulatoryRules: a }: Pick<InForce, 'homeRules' | 'ambulatoryRules'>,
-): PairLimits {
-  if (of === 'home') return { systolic: homeRules.highSystolic, diastolic: homeRules.highDiastolic };
-  if (part === 'mean') return { systolic: a.wholeSystolic, diastolic: a.wholeDiastolic };
-  return part === 'day'
-    ? { systolic: a.daySystolic, diastolic: a.dayDiastolic }
-    : { systolic: a.nightSystolic, diastolic: a.nightDiastolic };
-}
+import { NO_LIMITS, pairText } from './readingText.js';
 
 type ShortProps = {
   readonly content: Pick<SeriesContent, 'of' | 'value' | 'computedBy' | 'readings' | 'refused'>;
@@ -31,7 +18,8 @@ type ShortProps = {
 export function ShortResult({ content, rules, asked }: ShortProps) {
   const { words } = useApp();
   const { of, value, readings, refused } = content;
-  const limits = (part: 'mean' | 'day' | 'night') => (rules === null ? NO_LIMITS : limitsOf(of, part, rules));
+  const limits = (part: 'mean' | 'day' | 'night') =>
+    rules === null ? NO_LIMITS : seriesLimits(of, part, rules);
   const pulse = value.mean.pulse;
   const gaps = homeGapsText(asked, words);
   return (

@@ -1,7 +1,7 @@
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { linesText } from './flagText.js';
-import { besideText, meanText, movedText, pairText, readingTime, signedText } from './readingText.js';
+import { meanText, movedText, pairText, readingTime } from './readingText.js';
 
 const words = wordsFor('en-GB');
 const LIMIT = { comparison: '>=', limit: 135 } as const;
@@ -18,8 +18,6 @@ test.each([
 
 test('what is not known is a dash, never a zero', () => {
   expect(pairText({ systolic: null, diastolic: 0 }, { systolic: LIMIT, diastolic: null }, words)).toBe('–/0');
-  expect(signedText(null, words)).toBe('–');
-  expect([5, -2.8, 0, 0.04, -0.04, 0.05].map((one) => signedText(one, words))).toEqual(['+5.0', '−2.8', '0.0', '0.0', '0.0', '+0.1']); // biome-ignore format: one list
 });
 
 test('a time that nobody said is about right', () => {
@@ -48,16 +46,4 @@ test('a mean that moves by less than its whole number is seen to move; one that 
   });
   expect(movedText(of(137.5, 86), of(137.49, 86), words)).toEqual({ before: '138/86', after: '137/86' });
   expect(movedText(of(138.1, null), of(137.6, null), words)).toEqual({ before: '138.1/–', after: '137.6/–' });
-});
-
-// docs/conventions.md section 4: shown whole, but never on the other side of its limit.
-test('two means beside their limits and how far the second moved, all three to as many decimals', () => {
-  const limit = { comparison: '>=', limit: 135 } as const;
-  const of = (first: number | null, second: number | null) =>
-    besideText(first, second, [limit, limit], words);
-  expect(of(142, 130.2)).toEqual({ first: '142', second: '130', moved: '−12' });
-  expect(of(134.6, 130.2)).toEqual({ first: '134.6', second: '130.2', moved: '−4.4' });
-  // Whole they would be 131, 130 and no change.
-  expect(of(130.5, 130.4)).toEqual({ first: '130.5', second: '130.4', moved: '−0.1' });
-  expect(of(null, 130.2)).toEqual({ first: '–', second: '130', moved: '–' });
 });

@@ -11,6 +11,7 @@ import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { begunIn, intakeForm } from '../away/begun.js';
+import { besideHref } from '../away/besideHref.js';
 import { waitingSeries } from '../away/waitingSeries.js';
 import { OPEN_ACTS_NOW } from '../chart/OpenActsNow.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
@@ -37,6 +38,7 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
   const waits = waitingSeries(waiting, person, entries);
   const series = chartSeries(entries, rulesOf, inForce);
   const begun = useKept(({ kept }) => begunIn(kept.forms[intakeForm(person)]));
+  const beside = besideHref(person, series);
   const out = useMemo(() => diariesOut(entries), [entries]);
   return (
     <section className="away" aria-labelledby="away">
@@ -57,6 +59,11 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
           </li>
         )}
       </ul>
+      {beside === null ? null : (
+        <p className="not-printed">
+          <Link href={beside}>{words.sentence('away.besideHere')}</Link>
+        </p>
+      )}
       {out.length === 0 ? null : (
         <div className="not-printed away-out">
           <h3>{words.sentence('diary.outTitle')}</h3>

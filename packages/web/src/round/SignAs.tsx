@@ -76,7 +76,7 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
             >
               {choices.map((one) => (
                 <option key={one} value={one}>
-                  {words.sentence(`roles.${one}`)}
+                  {words.sentence(one === 'observer' && book === 'care' ? 'roles.clinician' : `roles.${one}`)}
                 </option>
               ))}
             </select>

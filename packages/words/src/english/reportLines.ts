@@ -98,6 +98,7 @@ export const reportLines = {
   afterwards: 'with these readings',
   beforehand: 'beforehand, by age and sex',
 
+  besidePage: 'Blood pressure before and after',
   homePage: 'Blood pressure at home',
   recordingPage: 'Blood pressure over 24 hours',
   invented: 'INVENTED: no person stands behind these numbers',

@@ -85,6 +85,7 @@ export const reportLines: Reworded<typeof lines> = {
   afterwards: 'con estas lecturas',
   beforehand: 'de antemano, por edad y sexo',
 
+  besidePage: 'Presión arterial antes y después',
   homePage: 'Presión arterial en casa',
   recordingPage: 'Presión arterial durante 24 horas',
   invented: 'INVENTADO: no hay ninguna persona detrás de estos números',

@@ -10,6 +10,14 @@ const ROWS = { one: 'row', other: 'rows' };
 const PLACES = ['second', 'third', 'fourth'];
 const DAYS = { one: 'day', other: 'days' };
 
+/** A change of a systolic mean and between what it lies, as texts with their signs; `holdsNone`: no change lies between them too. */
+type Change = { change: string; low: string; high: string; holdsNone: boolean };
+
+function changeOf(f: Change, when: string): string {
+  const verdict = f.holdsNone ? 'No change at all lies within that.' : 'No change at all lies outside that.';
+  return `If both means scatter like that, the systolic change${when} of ${f.change} mmHg lies between ${f.low} and ${f.high} with 95 of 100. ${verdict}`;
+}
+
 /** Readings that were taken away from the clinic: brought in, and the page of what they come to. */
 export const away = {
   newTitle: 'Readings from away',
@@ -378,12 +386,17 @@ export const away = {
   besideNone: 'none',
   besideUnlike: 'The two are not alike, or one of them has too few readings: compare them with care.',
   besideReadings: 'Readings in the mean',
+  besideDropped: (f: Readings, say: Say) => `${say.counted(f.readings, READINGS)} left out`,
+  besideOpen: (f: Text) => `${f.text}: something there is still to be acted on; see its own page first.`,
+  besidePreliminary: (f: Text) => `${f.text}: by a learner, and nobody qualified has countersigned it.`,
+  besidePdf: 'Save both as PDF',
+  besideHere: 'Before and after: two series side by side',
   besideCount: (f: Readings & { days: number }, say: Say) =>
     `${say.counted(f.readings, READINGS)} on ${say.counted(f.days, DAYS)}`,
-  changeHome: (f: { sd: number }, say: Say) =>
-    `How sure is the change? In a published study, two systolic means at home of one person, a year apart, differed by an SD of ${say.number(f.sd, 1)} mmHg. About one in three such differences is larger than that. What else changed besides the medicines is not known here.`,
-  changeAwake: (f: { low: number; high: number }, say: Say) =>
-    `How sure is the change? By published studies, the awake systolic mean of one person, recorded again within a month, lay between ${say.number(f.low, 1)} and +${say.number(f.high, 1)} mmHg of the first in 95 of 100. A change within that may be no change.`,
+  changeHome: (f: Change & { sd: number }, say: Say) =>
+    `How sure is the change? In a published study, two systolic means at home of one person, a year apart, differed by an SD of ${say.number(f.sd, 1)} mmHg. ${changeOf(f, '')} Of the diastolic no such figure was found. What else changed besides the medicines is not known here.`,
+  changeAwake: (f: Change & { least: string; most: string }, _say: Say) =>
+    `How sure is the change? By published studies, the awake systolic mean of one person, recorded again within a month, lay between ${f.least} and ${f.most} mmHg of the first in 95 of 100. ${changeOf(f, ' by day')} For the means of 24 hours and of the night, and for the diastolic, no such figure was found. What else changed besides the medicines is not known here.`,
   laterMinusEarlier: 'Later minus earlier',
   allReadings: 'All readings',
   byHand: 'By hand',

@@ -1,6 +1,9 @@
-/** What an agent is in one act. */
+/** What an agent is in one act: the role, or who took it where a role is shared. */
 export const roles = {
   observer: 'observer',
+  clinician: 'clinician',
+  learner: 'learner',
+  owner: 'owner',
   supervisor: 'supervisor',
   teacher: 'teacher',
   assessor: 'assessor',

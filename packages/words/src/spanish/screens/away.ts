@@ -7,6 +7,16 @@ const ROWS = { one: 'fila', other: 'filas' };
 const PLACES = ['segunda', 'tercera', 'cuarta'];
 const DAYS = { one: 'día', other: 'días' };
 
+function changeOf(
+  f: { change: string; low: string; high: string; holdsNone: boolean },
+  when: string,
+): string {
+  const verdict = f.holdsNone
+    ? 'Que nada cambiara queda dentro de eso.'
+    : 'Que nada cambiara queda fuera de eso.';
+  return `Si ambas medias varían así, el cambio sistólico${when} de ${f.change} mmHg queda entre ${f.low} y ${f.high} en 95 de 100. ${verdict}`;
+}
+
 /** As in `english/screens/away`. */
 export const away: Reworded<typeof english> = {
   newTitle: 'Lecturas de fuera de la consulta',
@@ -340,11 +350,17 @@ export const away: Reworded<typeof english> = {
   besideNone: 'ninguna',
   besideUnlike: 'No son de la misma clase, o una tiene muy pocas lecturas: compárelas con cuidado.',
   besideReadings: 'Lecturas en la media',
+  besideDropped: (f, say) =>
+    `${say.counted(f.readings, READINGS)} ${say.form(f.readings, { one: 'excluida', other: 'excluidas' })}`,
+  besideOpen: (f) => `${f.text}: queda algo ante lo que actuar; vea primero su propia página.`,
+  besidePreliminary: (f) => `${f.text}: de quien aprende, y nadie cualificado la ha refrendado.`,
+  besidePdf: 'Guardar ambas como PDF',
+  besideHere: 'Antes y después: dos series, una junto a otra',
   besideCount: (f, say) => `${say.counted(f.readings, READINGS)} en ${say.counted(f.days, DAYS)}`,
   changeHome: (f, say) =>
-    `¿Qué seguridad tiene el cambio? En un estudio publicado, dos medias sistólicas en casa de una misma persona, con un año entre ellas, diferían con una DE de ${say.number(f.sd, 1)} mmHg. Una de cada tres diferencias así es mayor. Qué más cambió además de la medicación no se sabe aquí.`,
-  changeAwake: (f, say) =>
-    `¿Qué seguridad tiene el cambio? Según estudios publicados, la media sistólica despierta de una misma persona, registrada otra vez en un mes, quedaba entre ${say.number(f.low, 1)} y +${say.number(f.high, 1)} mmHg de la primera en 95 de 100. Un cambio dentro de eso puede no ser un cambio.`,
+    `¿Qué seguridad tiene el cambio? En un estudio publicado, dos medias sistólicas en casa de una misma persona, con un año entre ellas, diferían con una DE de ${say.number(f.sd, 1)} mmHg. ${changeOf(f, '')} De la diastólica no se encontró tal cifra. Qué más cambió además de la medicación no se sabe aquí.`,
+  changeAwake: (f) =>
+    `¿Qué seguridad tiene el cambio? Según estudios publicados, la media sistólica despierta de una misma persona, registrada otra vez en un mes, quedaba entre ${f.least} y ${f.most} mmHg de la primera en 95 de 100. ${changeOf(f, ' de día')} Para las medias de 24 horas y de la noche, y para la diastólica, no se encontró tal cifra. Qué más cambió además de la medicación no se sabe aquí.`,
   laterMinusEarlier: 'La posterior menos la anterior',
   allReadings: 'Todas las lecturas',
   byHand: 'A mano',

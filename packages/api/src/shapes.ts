@@ -1,3 +1,4 @@
+import { POSTURES } from '@evenfall/clinical';
 import { accountRole, agent, book, classIdentity, entryFrame, id, identity } from '@evenfall/record';
 import { z } from 'zod';
 
@@ -57,6 +58,8 @@ const latestPressure = numbers
     measuredAt: z.string(),
     contested: z.boolean(),
     preliminary: z.boolean(),
+    /** How the person was placed for it; null where nobody knows. */
+    posture: z.enum(POSTURES).nullable(),
     /** What its round comes to, where that is the average of several readings; `shown` as it stands beside the limits. */
     average: z
       .object({

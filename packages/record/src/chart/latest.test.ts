@@ -1,3 +1,4 @@
+import type { Posture } from '@evenfall/clinical';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
@@ -11,6 +12,7 @@ import {
   runContent,
   signingContent,
   tapsContent,
+  USUAL_PLACE,
 } from '../testing/work.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { projectLatest } from './latest.js';
@@ -132,18 +134,37 @@ describe('the newest value of each sign', () => {
 
 describe('the newest pressure', () => {
   const round = idOf(600);
-  const run = (id: number, systolic: number, diastolic: number, more: Partial<EntryFrame> = {}) => {
+  const run = (
+    id: number,
+    systolic: number,
+    diastolic: number,
+    { posture = 'sit', ...more }: Partial<EntryFrame> & { posture?: Posture } = {},
+  ) => {
     const moments = [
       { what: 'first sound', mmHg: systolic },
       { what: 'last sound', mmHg: diastolic },
     ];
-    const content = runContent({ method: 'auscultation', moments });
+    const content = runContent({ method: 'auscultation', moments }, { place: { ...USUAL_PLACE, posture } });
     return kept(frame('run', content, { id: idOf(id), sequence: id, round, ...more }), id);
   };
   const signed = (...runs: StoredEntry[]) => {
     const content = signingContent([{ sign: 'pressure', entries: runs.map(({ id }) => id) }], runs);
     return [...runs, kept(frame('round', content, { id: idOf(90), sequence: 90, round, schema: 2 }), 90)];
   };
+
+  // A pressure on the feet is no resting one: a list that shows it says so (bedside handbook 3.14).
+  test('says how the person was placed for it, of an average that of its readings', () => {
+    const stood = { posture: 'stand' } as const;
+    expect(projectLatest([run(1, 130, 80, stood)]).pressure).toMatchObject({
+      systolic: 130,
+      posture: 'stand',
+    });
+    const rested = [run(1, 152, 94), run(2, 146, 90), run(3, 145, 88)];
+    expect(projectLatest(signed(...rested, run(4, 118, 76, stood))).pressure).toMatchObject({
+      average: { readings: 2 },
+      posture: 'sit',
+    });
+  });
 
   // Without a protocol: ESC 2024, mean of the second and third (bedside handbook 3.10).
   test('has the average of its round beside it, and by how many readings', () => {

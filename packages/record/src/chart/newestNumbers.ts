@@ -1,3 +1,4 @@
+import type { Posture } from '@evenfall/clinical';
 import type { StoredEntry } from '../entry/entry.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
@@ -24,6 +25,8 @@ export type LatestValue = LatestMark & {
 /** The newest standing pressure at the upper arm, mmHg; `diastolic` null by palpation. */
 export type LatestReading = LatestMark &
   Numbers & {
+    /** How the person was placed for it. */
+    readonly posture: Posture;
     /** Where amendments disagree, what else stands, oldest first. */
     readonly others: readonly Numbers[];
   };
@@ -77,11 +80,12 @@ export function newestNumbers(rounds: readonly ChartRound[]): NewestNumbers {
       const before = current.slice(0, -1);
       const found = chartedPressure(entry);
       const numbers = numbersOf(entry);
-      if (found !== null && numbers !== null) {
+      if (found !== null && numbers !== null && entry.kind === 'run') {
         const { byHand, isAveraged } = found;
         const others = before.flatMap((other) => numbersOf(other) ?? []);
         if (isAveraged && isNewer(entry, pressure)) {
-          pressure = { ...mark, byHand, ...numbers, others };
+          const { posture } = entry.content.evidence.place;
+          pressure = { ...mark, byHand, ...numbers, posture, others };
           ofPressure = round;
         }
         continue;

@@ -291,7 +291,8 @@ type Numbers = NonNullable<PersonRow['latest']['pressure']>['others'][number];
 function LatestPressureText({ latest }: { readonly latest: PersonRow['latest']['pressure'] }) {
   const { words, clock } = useApp();
   if (latest === null) return null;
-  const { measuredAt } = latest;
+  // A list that was kept on this device by an older program has no posture.
+  const { measuredAt, posture = null } = latest;
   const textOf = (numbers: Numbers) => {
     const method = numbers.diastolic === null ? ('palpation' as const) : ('auscultation' as const);
     return numbersText(
@@ -309,6 +310,9 @@ function LatestPressureText({ latest }: { readonly latest: PersonRow['latest']['
       <span className="person-rate">{pressureText}</span>
       {average === null ? null : (
         <span className="small soft">{words.sentence('people.meanOf', { readings: average.readings })}</span>
+      )}
+      {posture === null || posture === 'sit' ? null : (
+        <span className="small">{words.sentence(`pressure.${posture}Posture`)}</span>
       )}
       <span className="small soft">{shortStampText(measuredAt, localDate(clock.stamp()), words)}</span>
     </span>

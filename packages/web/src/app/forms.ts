@@ -1,6 +1,6 @@
 import type { Stamp } from '@evenfall/record';
 import type { EntryStart, FormDraft, Kept } from '../store/kept.js';
-import { useApp, useKept } from './context.js';
+import { type App, useApp, useKept } from './context.js';
 
 export const NO_FORM: FormDraft = { fields: {}, adds: null, entry: null };
 
@@ -39,13 +39,29 @@ export function withoutFormsOf(kept: Kept, round: string): Kept {
   return left.length === Object.keys(kept.forms).length ? kept : { ...kept, forms: Object.fromEntries(left) };
 }
 
+type Keeping = Pick<App, 'store' | 'ids' | 'clock'>;
+
+/** The start of the entry that a form sends, by its name: the same each time it is sent. */
+export function entryStart({ store, ids, clock }: Keeping, form: string): EntryStart {
+  store.change((state) => ({ ...state, kept: withEntry(state.kept, form, ids, clock.stamp) }));
+  const { entry } = store.get().kept.forms[form] ?? NO_FORM;
+  if (entry === null) throw new Error(`The form ${form} has no entry`);
+  return entry;
+}
+
+/** Ends a form, by its name. */
+export function formDone({ store }: Keeping, form: string): void {
+  store.change((state) => ({ ...state, kept: withoutForm(state.kept, form) }));
+}
+
 /**
  * A form whose fields outlive a reload and a refusal.
  *
  * @param initial what stands in a field until it is touched
  */
 export function useForm(form: string, initial: Readonly<Record<string, string>> = {}) {
-  const { store, ids, clock } = useApp();
+  const app = useApp();
+  const { store, ids } = app;
   const fields = useKept(({ kept }) => (kept.forms[form] ?? NO_FORM).fields);
   const change = (make: (kept: Kept) => Kept) =>
     store.change((state) => ({ ...state, kept: make(state.kept) }));
@@ -59,12 +75,7 @@ export function useForm(form: string, initial: Readonly<Record<string, string>> 
       return draft().adds ?? '';
     },
     /** The start of the entry it sends: the same each time it is sent. */
-    entry(): EntryStart {
-      change((kept) => withEntry(kept, form, ids, clock.stamp));
-      const { entry } = draft();
-      if (entry === null) throw new Error(`The form ${form} has no entry`);
-      return entry;
-    },
-    done: () => change((kept) => withoutForm(kept, form)),
+    entry: () => entryStart(app, form),
+    done: () => formDone(app, form),
   };
 }

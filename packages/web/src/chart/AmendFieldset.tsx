@@ -17,6 +17,7 @@ import {
   reasonsFor,
 } from './amendForm.js';
 import { cuffsFor } from './amendPlace.js';
+import { WITH_SET } from './amendSet.js';
 import { type Reading, readingOf, siteOf } from './amendSign.js';
 import { FELT_UPRIGHT, isTakenStanding } from './amendUpright.js';
 
@@ -28,6 +29,10 @@ type AmendFieldsetProps = {
   readonly ageMonths: number | null;
   /** Over how long a pulse can have been counted, in seconds. */
   readonly windows: readonly number[];
+  /** The other values that stand in its round, in figures. */
+  readonly beside: readonly string[];
+  /** Whether it must be said what becomes of them. */
+  readonly isSetAsked: boolean;
   readonly form: ReturnType<typeof useForm>;
   readonly wrong: AmendWrong;
   readonly onMend: (field: keyof AmendFields) => void;
@@ -63,6 +68,8 @@ export function AmendFieldset({
   isMarked,
   ageMonths,
   windows,
+  beside,
+  isSetAsked,
   form,
   wrong,
   onMend,
@@ -265,6 +272,19 @@ export function AmendFieldset({
           </select>
         )}
       </Field>
+      {isSetAsked ? (
+        <Choices
+          legend={words.sentence('amend.set')}
+          isListed
+          choices={WITH_SET.map((id) => ({
+            id,
+            text: words.sentence(`amend.set-${id}`, { text: words.say.allOf(beside) }),
+          }))}
+          chosen={WITH_SET.find((id) => id === form.text('set')) ?? null}
+          onChoose={(id) => set('set', id)}
+          wrong={said('set')}
+        />
+      ) : null}
       {text(
         'text',
         words.sentence(

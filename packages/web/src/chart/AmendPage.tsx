@@ -3,12 +3,12 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { formIn, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
-import { useForm } from '../app/forms.js';
+import { entryStart, formDone, useForm } from '../app/forms.js';
 import { signText } from '../app/signText.js';
 import { withPoint, withPoints } from '../app/withPoint.js';
 import { Asking } from '../parts/Asking.js';
 import { ChartedFigure } from '../parts/ChartedFigure.js';
-import { type Charted, signOfCharted } from '../parts/charted.js';
+import { type Charted, chartedText, signOfCharted } from '../parts/charted.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { Refused } from '../parts/Refused.js';
@@ -29,6 +29,7 @@ import {
   readAmendment,
 } from './amendForm.js';
 import { placeFieldsOf } from './amendPlace.js';
+import { besideInSet, isSetAsked } from './amendSet.js';
 import { siteOf } from './amendSign.js';
 import { uprightFieldsOf } from './amendUpright.js';
 import { contentOfEntry } from './contentOfEntry.js';
@@ -66,6 +67,7 @@ export function AmendPage({ person, entry }: AmendPageProps) {
                 <AmendForm
                   amended={found}
                   entry={value}
+                  entries={entries}
                   person={person}
                   birthDate={record.identity?.birthDate ?? null}
                   ageMonths={factsOf(record, entries, value.measuredAt.at.slice(0, 10)).ageMonths}
@@ -93,13 +95,15 @@ type AmendFormProps = {
   /** What the amendment will name: the value, or the mark that it was entered in error. */
   readonly amended: StoredEntry;
   readonly entry: StoredEntry;
+  /** Every entry of the person. */
+  readonly entries: readonly StoredEntry[];
   readonly person: string;
   readonly birthDate: string | null;
   readonly ageMonths: number | null;
   readonly inForce: InForce;
 };
 
-function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: AmendFormProps) {
+function AmendForm({ amended, entry, entries, person, birthDate, ageMonths, inForce }: AmendFormProps) {
   const app = useApp();
   const { words, program, store, server, clock } = app;
   const inBook = useBook();
@@ -116,6 +120,13 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
   const given = contentOfEntry(entry);
   if (given === null) return null;
 
+  /** A value as it is named among others: the sign and its number. */
+  const besideText = (one: StoredEntry): string[] => {
+    const charted = contentOfEntry(one);
+    return charted === null
+      ? []
+      : [`${signText(signOfCharted(charted), words).toLowerCase()} ${chartedText(charted, words)}`];
+  };
   const fieldsTyped = (): AmendFields => {
     return {
       what: form.text('what'),
@@ -133,6 +144,7 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
       perMinute: withPoint(form.text('perMinute').trim(), words.say),
       time: form.text('time'),
       reason: form.text('reason'),
+      set: form.text('set'),
       text: form.text('text'),
     };
   };
@@ -143,32 +155,49 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
     ageMonths,
     manner: words.say.manner,
   });
+  const beside = besideInSet(entries, entry);
+  const isAsked = isSetAsked({ what: form.text('what'), reason: form.text('reason') }, beside);
   const change = changeTyped(entry, fieldsTyped(), inForce, around());
   const shown = change === null ? null : amendedContent(entry, { change }, { inForce, program });
   const submit = async () => {
-    const { amendment, wrong: found } = readAmendment(entry, fieldsTyped(), inForce, around());
-    setWrong(found);
+    const { amendment, wrong: read } = readAmendment(entry, fieldsTyped(), inForce, around());
+    const isUnsaid = isAsked && form.text('set') === '';
+    setWrong(isUnsaid ? { ...read, set: 'setMissing' } : read);
     setRefused(null);
-    if (amendment === null) return;
+    if (amendment === null || isUnsaid) return;
     if (agent === null) return setRefused(words.sentence('review.needsAgent'));
     const { kind, content } = amendedContent(entry, amendment, { inForce, program });
-    const amending = {
-      ...form.entry(),
-      measuredAt: amendment.change.what === 'time' ? amendment.change.measuredAt : entry.measuredAt,
+    const frame = {
       ...inBook,
-      kind,
-      schema: AMENDED_SCHEMA[kind],
       person,
       round: entry.round,
       agent,
       role: 'observer' as const,
       device: store.get().kept.device,
+    };
+    const amending = {
+      ...form.entry(),
+      measuredAt: amendment.change.what === 'time' ? amendment.change.measuredAt : entry.measuredAt,
+      ...frame,
+      kind,
+      schema: AMENDED_SCHEMA[kind],
       amends: { ...amendment.amends, entry: amended.id },
       content,
     };
-    const answer = await server.call('addEntries', { body: { entries: [amending] } });
+    const others = isAsked && form.text('set') === 'all' ? beside : [];
+    const out = others.map((one) => ({
+      ...entryStart(app, formIn(inBook, `amend ${one.id}`)),
+      measuredAt: one.measuredAt,
+      ...frame,
+      kind: 'entered-in-error' as const,
+      schema: AMENDED_SCHEMA['entered-in-error'],
+      amends: { ...amendment.amends, entry: one.id },
+      content: { note: null },
+    }));
+    const answer = await server.call('addEntries', { body: { entries: [amending, ...out] } });
     if (answer.ok) {
       await loadRecord(app, person, inBook.book);
+      for (const one of others) formDone(app, formIn(inBook, `amend ${one.id}`));
       form.done();
       go(`/people/${person}`, { replace: true });
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
@@ -194,6 +223,8 @@ function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: Am
         entry={entry}
         isMarked={amended !== entry}
         ageMonths={ageMonths}
+        beside={beside.flatMap((one) => besideText(one))}
+        isSetAsked={isAsked}
         windows={inForce.countRules.pulseWindowsSeconds}
         form={form}
         wrong={wrong}

@@ -71,6 +71,8 @@ export type AmendFields = PlaceFields &
     /** Local, `YYYY-MM-DDTHH:mm`. */
     readonly time: string;
     readonly reason: string;
+    /** Of a value of another person: whether the rest of its set goes with it (`WITH_SET`); absent or empty for not said. */
+    readonly set?: string;
     /** A few words beside the reason; of a value set by hand, why. */
     readonly text: string;
   };
@@ -93,6 +95,7 @@ export type Amendment = {
 export type AmendWrong = Readonly<Partial<Record<keyof AmendFields, AmendWrongCode | readonly Refusal[]>>>;
 type AmendWrongCode =
   | 'reasonMissing'
+  | 'setMissing'
   | 'textMissing'
   | 'whatMissing'
   | 'numberMissing'

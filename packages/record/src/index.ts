@@ -93,7 +93,7 @@ export {
 export { COMPUTED, type ComputedKind, isComputed, presetOf } from './content/computed.js';
 export type { ApartBecause } from './content/continuedSeries.js';
 export { addedEvidence, continuedSeries, keptApart } from './content/continuedSeries.js';
-export type { CountContent } from './content/count.js';
+export type { CountContent, RateTyped } from './content/count.js';
 export type { CountersignedContent } from './content/countersigned.js';
 export type { DiaryEndedContent, DiaryHandedContent } from './content/diary.js';
 export { diaryAsked } from './content/diaryAsked.js';

@@ -6,6 +6,7 @@ import {
   type ChartedSeries,
   type ChartRound,
   type ClassIdentity,
+  type CountContent,
   chartedPerMinute,
   type Identity,
   type ReportedContent,
@@ -84,10 +85,21 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['n', ({ entry }) => countedN(entry)],
   [
     'windowSeconds',
-    ({ entry }) => (entry.kind === 'count' ? entry.content.evidence.count.windowSeconds : null),
+    ({ entry }) =>
+      entry.kind === 'count' && isWindowKnown(entry.content)
+        ? entry.content.evidence.count.windowSeconds
+        : null,
   ],
-  ['clock', ({ entry }) => (entry.kind === 'count' ? entry.content.evidence.count.clock : null)],
-  ['first', ({ entry }) => (entry.kind === 'count' ? entry.content.evidence.count.first : null)],
+  [
+    'clock',
+    ({ entry }) =>
+      entry.kind === 'count' && isCounted(entry.content) ? entry.content.evidence.count.clock : null,
+  ],
+  [
+    'first',
+    ({ entry }) =>
+      entry.kind === 'count' && isCounted(entry.content) ? entry.content.evidence.count.first : null,
+  ],
   ['taps', ({ entry }) => (entry.kind === 'taps' ? entry.content.evidence.taps.seconds.length : null)],
   ['rhythm', ({ entry }) => (entry.kind === 'taps' ? entry.content.value.rhythm : null)],
   ['rhythmFelt', ({ entry }) => rhythmFeltOf(entry)],
@@ -233,7 +245,16 @@ function standingOf(entry: StoredEntry, of: AmendedEntry): string {
 function countedN(entry: StoredEntry): number | null {
   if (entry.kind !== 'count') return null;
   const { count } = entry.content.evidence;
-  return 'n' in count ? count.n : null;
+  return 'n' in count && isCounted(entry.content) ? count.n : null;
+}
+
+/** Whether somebody counted a number: of a rate that was typed, what its window would hold is no count. */
+function isCounted({ evidence }: CountContent): boolean {
+  return evidence.rateTyped === null;
+}
+
+function isWindowKnown({ evidence }: CountContent): boolean {
+  return evidence.rateTyped !== 'window-presumed';
 }
 
 function chartedValue(entry: StoredEntry) {

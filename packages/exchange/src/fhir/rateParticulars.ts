@@ -34,8 +34,11 @@ function methodText({ entry, words }: Charted<'count' | 'taps'>): string {
     const key = entry.content.evidence.taps.of === 'pulse' ? 'tappedPulse' : 'tappedBreaths';
     return words.sentence(`exchanged.${key}`, { beats });
   }
-  const { count } = entry.content.evidence;
+  const { count, rateTyped } = entry.content.evidence;
   if (!('n' in count)) return words.sentence('exchanged.brokenOff');
+  if (rateTyped === 'window-presumed') return words.sentence('exchanged.typedRate');
+  if (rateTyped === 'window-said')
+    return words.sentence('exchanged.typedRateOver', { seconds: count.windowSeconds });
   const key = count.of === 'pulse' ? 'countedPulse' : 'countedBreaths';
   return words.sentence(`exchanged.${key}`, { n: count.n, seconds: count.windowSeconds });
 }

@@ -51,7 +51,7 @@ describe('the content of a count', () => {
         const content = chartCount({ count, circumstances, ...added }, NO_PROTOCOL, TEST_PROGRAM);
         const entry = frame('count', content);
         expect(readEntry(JSON.parse(JSON.stringify(entry)))).toEqual({ ok: true, value: entry });
-        expect(content.evidence).toEqual({ count, circumstances });
+        expect(content.evidence).toEqual({ count, circumstances, rateTyped: null });
         // 60 n / W under every convention (conventions 5).
         expect(content.value.perMinute).toBeCloseTo((60 * count.n) / count.windowSeconds, 9);
       }),
@@ -175,4 +175,27 @@ test('what a device shows is neither kept with a count nor at work in its value'
   const input = { of: 'pulse', n: 38, windowSeconds: 30 };
   expect(countContent(input, shown)).toEqual(countContent(input));
   expect(placesOf(readEntry(frame('count', countContent(input, shown))))).toEqual([]);
+});
+
+// A rate that was typed is no evidence of a count: what is kept says so, and how far its window is known.
+describe('a rate that was typed', () => {
+  const typed = { ...countContent({ n: 38, windowSeconds: 30 }) };
+  const kept = (evidence: object, schema = 2) =>
+    readEntry(frame('count', { ...typed, evidence: { ...typed.evidence, ...evidence } }, { schema }));
+
+  test('keeps how far its window is known; nothing that was broken off has one', () => {
+    expect(kept({ rateTyped: 'window-presumed' })).toMatchObject({ ok: true });
+    expect(placesOf(kept({ rateTyped: 'maybe' }))).toEqual(['/content/evidence/rateTyped']);
+    const broken = countContent({ windowSeconds: 30, interrupted: { reason: 'spoken-to', atSeconds: 9 } });
+    const evidence = { ...broken.evidence, rateTyped: 'window-said' };
+    expect(placesOf(readEntry(frame('count', { ...broken, evidence })))).toEqual([
+      '/content/evidence/rateTyped',
+    ]);
+  });
+
+  test('is not said of a count of schema 1, in which nobody kept it', () => {
+    const { rateTyped: _newer, ...evidence } = typed.evidence;
+    const read = readEntry(frame('count', { ...typed, evidence }, { schema: 1 }));
+    expect(read).toMatchObject({ ok: true, value: { content: { evidence: { rateTyped: null } } } });
+  });
 });

@@ -7,7 +7,7 @@ import {
   type VoidCount,
   voidResult,
 } from '@evenfall/clinical';
-import type { CountContent } from './count.js';
+import type { CountContent, RateTyped } from './count.js';
 import type { InForce } from './inForce.js';
 import { keptCircumstances } from './keptCircumstances.js';
 import type { Override } from './shared.js';
@@ -16,6 +16,8 @@ import type { Override } from './shared.js';
 export type CountEvidence = {
   readonly count: Count | VoidCount;
   readonly circumstances: Circumstances;
+  /** Whether a rate was typed, and how far its window is known; absent for a number that was counted. */
+  readonly rateTyped?: RateTyped | null;
   readonly override: Override;
   readonly note: string | null;
 };
@@ -26,7 +28,7 @@ export function chartCount(done: CountEvidence, inForce: InForce, program: strin
   const circumstances = keptCircumstances(done.circumstances);
   const value = isVoid(count) ? voidResult(count) : countResult(count, circumstances, inForce.countRules);
   return {
-    evidence: { count: { ...count }, circumstances },
+    evidence: { count: { ...count }, circumstances, rateTyped: done.rateTyped ?? null },
     value: copied(value),
     override: done.override,
     computedBy: {

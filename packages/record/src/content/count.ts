@@ -21,12 +21,24 @@ const broken = z
 
 const rate = z.number().nullable();
 
-/**
- * A count of beats or breaths in a window, charted. `evidence` is what was done; `value` is what
- * `clinical/count` made of it under the rule that `computedBy` names. A count that was broken off is void: it
- * keeps its evidence, and every number of its value is null.
- */
-export const countContent = z
+const RATE_OF_COUNT = { path: ['override'], message: 'no-rate-over-void' };
+
+function isRateOfCount({
+  evidence,
+  override: byHand,
+}: {
+  readonly evidence: { readonly count: object };
+  readonly override: unknown;
+}): boolean {
+  return byHand === null || 'n' in evidence.count;
+}
+
+/** How a rate that was typed was counted: over a window that whoever typed it said, or one that was presumed. */
+const RATES_TYPED = ['window-said', 'window-presumed'] as const;
+export type RateTyped = (typeof RATES_TYPED)[number];
+
+/** Schema 1: before it was kept that a rate was typed and no count. */
+export const firstCountContent = z
   .object({
     evidence: z.object({ count: z.union([counted, broken]), circumstances }).strict(),
     value: z
@@ -47,8 +59,36 @@ export const countContent = z
     note,
   })
   .strict()
-  .refine(({ evidence, override: byHand }) => byHand === null || 'n' in evidence.count, {
-    path: ['override'],
-    message: 'no-rate-over-void',
-  });
+  .refine(isRateOfCount, RATE_OF_COUNT);
+
+/**
+ * A count of beats or breaths in a window, charted. `evidence` is what was done; `value` is what
+ * `clinical/count` made of it under the rule that `computedBy` names. A count that was broken off is void: it
+ * keeps its evidence, and every number of its value is null. Where a rate a minute was typed, `count` is what its window
+ * would hold and `rateTyped` says whether that window was said; null where a number was counted, or nobody said.
+ */
+export const countContent = z
+  .object({
+    ...firstCountContent.shape,
+    evidence: z
+      .object({
+        count: z.union([counted, broken]),
+        circumstances,
+        rateTyped: z.enum(RATES_TYPED).nullable(),
+      })
+      .strict()
+      .refine(({ count, rateTyped }) => rateTyped === null || 'n' in count, {
+        path: ['rateTyped'],
+        message: 'no-rate-over-void',
+      }),
+  })
+  .strict()
+  .refine(isRateOfCount, RATE_OF_COUNT);
 export type CountContent = z.infer<typeof countContent>;
+
+/** An older count in the newest shape: in schema 1 nobody said whether a rate was typed. */
+export function upgradeCount(content: unknown, from: number): unknown {
+  if (from > 1) return content;
+  const older = content as z.infer<typeof firstCountContent>;
+  return { ...older, evidence: { ...older.evidence, rateTyped: null } };
+}

@@ -9,7 +9,7 @@ import {
   protocolChosenContent,
 } from './administrative.js';
 import { classSessionContent, classSessionEndedContent, keptByAgreementContent } from './classSession.js';
-import { countContent } from './count.js';
+import { countContent, firstCountContent, upgradeCount } from './count.js';
 import { countersignedContent } from './countersigned.js';
 import { diaryEndedContent, diaryHandedContent } from './diary.js';
 import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './equipment.js';
@@ -68,7 +68,7 @@ export const KINDS = {
   },
   'identity-corrected': first(identityCorrectedContent),
   'identity-erased': first(identityErasedContent),
-  count: first(countContent),
+  count: { schemas: { 1: firstCountContent, 2: countContent }, newest: 2, upgrade: upgradeCount },
   taps: first(tapsContent),
   run: {
     schemas: {

@@ -54,7 +54,7 @@ export function frame(kind: EntryFrame['kind'], content: object, more: Partial<E
     id: idOf(1),
     book: 'care',
     kind,
-    schema: { run: 6, exercise: 4, series: 3, sign: 2, reported: 2 }[kind as string] ?? 1,
+    schema: { count: 2, run: 6, exercise: 4, series: 3, sign: 2, reported: 2 }[kind as string] ?? 1,
     person: idOf(9001),
     round: IN_A_ROUND.includes(kind) ? (more.id ?? idOf(1)) : null,
     session: null,

@@ -285,7 +285,7 @@ class DemoFilling {
       id: this.id(),
       book: 'care',
       kind,
-      schema: { run: 6, series: 3, sign: 2 }[kind as string] ?? 1,
+      schema: { count: 2, run: 6, series: 3, sign: 2 }[kind as string] ?? 1,
       person: null,
       round: null,
       session: null,

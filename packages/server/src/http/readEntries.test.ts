@@ -18,7 +18,7 @@ function pulse(more: Partial<EntryFrame> = {}): EntryFrame {
     id: ID,
     book: 'care',
     kind: 'count',
-    schema: 1,
+    schema: 2,
     person: ID,
     round: ID,
     session: null,
@@ -52,7 +52,7 @@ describe('entries read from a request', () => {
   );
 
   test('are refused together, each below its own place', () => {
-    const bad = pulse({ schema: 2 });
+    const bad = pulse({ schema: 3 });
     const worse = pulse({ content: {} });
     const { entries, refusals } = readEntries([bad, pulse(), worse], NOW);
     expect(entries).toHaveLength(1);

@@ -242,7 +242,7 @@ describe.each(TEST_DATABASES)('the record on $kind', ({ open }) => {
     const override = { perMinute: 90, reason: 'felt so' };
     const came = await clinic.sign({
       ...pulse,
-      content: { ...pulse.content, evidence: { count: broken, circumstances }, override },
+      content: { ...pulse.content, evidence: { rateTyped: null, count: broken, circumstances }, override },
     });
     expect(came.body.problems.map(({ field: at }: { field: string }) => at)).toContain(
       '/entries/0/content/override',

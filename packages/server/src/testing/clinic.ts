@@ -288,7 +288,7 @@ export class TestClinic {
       id: v7(),
       book: 'care',
       kind,
-      schema: { run: 6, exercise: 4, series: 3, sign: 2, reported: 2 }[kind as string] ?? 1,
+      schema: { count: 2, run: 6, exercise: 4, series: 3, sign: 2, reported: 2 }[kind as string] ?? 1,
       person,
       round: ['count', 'taps', 'run', 'sign', 'round'].includes(kind) ? v7() : null,
       session: more.book === 'class' ? this.classSession : null,

@@ -13,7 +13,7 @@ import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { RUN_SCHEMA, SIGN_SCHEMA, WRITTEN_SCHEMA } from '../round/entries.js';
+import { COUNT_SCHEMA, RUN_SCHEMA, SIGN_SCHEMA, WRITTEN_SCHEMA } from '../round/entries.js';
 import { factsOf } from '../round/facts.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
@@ -84,7 +84,7 @@ export function AmendPage({ person, entry }: AmendPageProps) {
 
 /** Under which schema number what stands in the place of a value is written. */
 const AMENDED_SCHEMA = {
-  count: WRITTEN_SCHEMA,
+  count: COUNT_SCHEMA,
   taps: WRITTEN_SCHEMA,
   run: RUN_SCHEMA,
   sign: SIGN_SCHEMA,

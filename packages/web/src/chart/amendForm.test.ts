@@ -1,5 +1,5 @@
 import type { Refusal } from '@evenfall/clinical';
-import { chartRun, chartSign, type RunPlace, readEntry, type StoredEntry } from '@evenfall/record';
+import { chartRun, chartSign, KINDS, type RunPlace, readEntry, type StoredEntry } from '@evenfall/record';
 import { USUAL_MANNER, wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { stampOfLocal } from '../ports/stampAt.js';
@@ -84,12 +84,9 @@ test('every amendment is an entry that the record accepts', () => {
     const { amendment } = amend(fields);
     if (amendment === null) throw new Error('refused');
     const { recordedAt: _kept, ...frame } = pulse as StoredEntry & Record<string, unknown>;
-    const entry = {
-      ...frame,
-      id: ID(60),
-      amends: amendment.amends,
-      ...amendedContent(pulse, amendment, under),
-    };
+    const amended = amendedContent(pulse, amendment, under);
+    const schema = KINDS[amended.kind].newest;
+    const entry = { ...frame, id: ID(60), amends: amendment.amends, ...amended, schema };
     expect(readEntry(entry)).toMatchObject({ ok: true });
   }
 });
@@ -404,8 +401,11 @@ test('a rate that is typed stays that rate, and is refused where its window cann
   const { amendment } = amend({ ...rate, windowSeconds: '60' });
   if (amendment === null) throw new Error('refused');
   expect(amendedContent(pulse, amendment, under).content).toMatchObject({
-    evidence: { count: { n: 83, windowSeconds: 60 } },
+    evidence: { count: { n: 83, windowSeconds: 60 }, rateTyped: 'window-said' },
     value: { perMinute: 83 },
   });
+  // What its window would hold is no count: it is kept as the rate that it was, a number counted as that.
+  const counted = amend(typed).amendment?.change;
+  expect(counted).toMatchObject({ rateTyped: null });
   expect(amend({ ...rate, n: '8x' }).wrong.n).toMatchObject([{ code: 'not-whole' }]);
 });

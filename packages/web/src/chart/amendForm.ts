@@ -20,6 +20,7 @@ import {
   AMENDMENT_REASONS,
   type AmendmentReason,
   type Amends,
+  type CountContent,
   chartCount,
   chartRun,
   chartSign,
@@ -27,6 +28,7 @@ import {
   type InForce,
   type Override,
   type PressureOverride,
+  type RateTyped,
   type RunPlace,
   type Stamp,
   type StoredEntry,
@@ -80,7 +82,7 @@ export type AmendFields = PlaceFields &
 export type Amendment = {
   readonly amends: Amends;
   readonly change:
-    | { readonly what: 'count'; readonly count: Count }
+    | { readonly what: 'count'; readonly count: Count; readonly rateTyped: RateTyped | null }
     | { readonly what: 'numbers'; readonly run: Run }
     | { readonly what: 'place'; readonly place: RunPlace }
     | { readonly what: 'upright'; readonly upright: UprightKnown }
@@ -121,6 +123,11 @@ function countOfTypedRate(count: Count, fields: AmendFields, { countRules }: InF
   if (!/^\d+$/.test(typed))
     return { ok: false, refusals: [refusal('/n', 'not-whole', 'a-whole-number', typed)] };
   return countOfRate(Number(typed), { of, windowSeconds: seconds, clock, first }, countRules);
+}
+
+/** How far the window of a rate that is typed for a count is known: as said now, else as it was before. */
+function rateTypedIn({ evidence }: CountContent, { windowSeconds = '' }: AmendFields): RateTyped {
+  return windowSeconds === '' ? (evidence.rateTyped ?? 'window-said') : 'window-said';
 }
 
 /** Whether the count itself can be put right: a count that was finished. */
@@ -225,7 +232,10 @@ function readChange(
         fields.unit === PER_MINUTE
           ? countOfTypedRate(count, fields, inForce)
           : parseCount({ ...count, n: fields.n.trim() }, inForce.countRules);
-      if (parsed.ok) return { what: 'count', count: parsed.value };
+      if (parsed.ok) {
+        const rateTyped = fields.unit === PER_MINUTE ? rateTypedIn(entry.content, fields) : null;
+        return { what: 'count', count: parsed.value, rateTyped };
+      }
       wrong.n = parsed.refusals;
       return null;
     }
@@ -326,10 +336,16 @@ export function amendedContent(
 ): { kind: 'count' | 'taps' | 'run' | 'sign' | 'entered-in-error'; content: Record<string, unknown> } {
   if (change.what === 'in-error') return { kind: 'entered-in-error', content: { note: null } };
   if (entry.kind === 'count') {
-    const { count, circumstances } = entry.content.evidence;
+    const { count, circumstances, rateTyped } = entry.content.evidence;
     const override = overrideAfter(change, entry.content);
-    const counted = change.what === 'count' ? change.count : count;
-    const done = { count: counted, circumstances, override, note: entry.content.note };
+    const counted = change.what === 'count' ? change : { count, rateTyped };
+    const done = {
+      count: counted.count,
+      rateTyped: counted.rateTyped,
+      circumstances,
+      override,
+      note: entry.content.note,
+    };
     return { kind: 'count', content: chartCount(done, inForce, program) };
   }
   if (entry.kind === 'taps') {

@@ -2,7 +2,7 @@ import type { Circumstances } from '@evenfall/clinical';
 import type { TapsContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { rangeText } from '../app/figuresText.js';
-import { type Content, evidenceText } from '../parts/ValueFigures.js';
+import { type Content, evidenceText, rangeName, windowTypedText } from '../parts/ValueFigures.js';
 
 /** One line of a value's story: what it is, and what it is here. */
 export type Fact = readonly [name: string, text: string];
@@ -24,11 +24,15 @@ export function evidenceFacts(given: Content, words: Words): Fact[] {
   const evidence = evidenceText(given, words);
   if (given.kind === 'count') {
     const { count } = given.content.evidence;
-    if (evidence !== null) done.push([words.sentence('chart.counted'), evidence]);
-    done.push([
-      words.sentence('chart.windowStart'),
-      words.sentence(STARTS[count.of][`${count.clock}${count.first}`]),
-    ]);
+    const window = windowTypedText(given, words);
+    if (window !== null) done.push([words.sentence('chart.typed'), `${evidence ?? ''}. ${window}`]);
+    else {
+      if (evidence !== null) done.push([words.sentence('chart.counted'), evidence]);
+      done.push([
+        words.sentence('chart.windowStart'),
+        words.sentence(STARTS[count.of][`${count.clock}${count.first}`]),
+      ]);
+    }
     if ('interrupted' in count) {
       done.push([words.sentence('count.why'), words.sentence(`count.${count.interrupted.reason}`)]);
     }
@@ -65,7 +69,7 @@ export function valueFacts(given: Content, words: Words): Fact[] {
       : [
           [
             override === null || perMinute === null
-              ? words.sentence('count.range')
+              ? rangeName(given, words)
               : words.sentence('count.rangeOfComputed', { perMinute }),
             range,
           ] as const,

@@ -21,9 +21,21 @@ export function evidenceText(given: Content, words: Words): string | null {
     const { seconds } = given.content.evidence.taps;
     return words.sentence('taps.tapsInSeconds', { n: seconds.length, seconds: spanOf(seconds) });
   }
-  const { count } = given.content.evidence;
+  const { count, rateTyped } = given.content.evidence;
   if (!('n' in count)) return null;
+  // What a window would hold of a rate that was typed is no count that anybody made.
+  if (rateTyped !== null)
+    return words.sentence('count.rateTyped', { perMinute: given.content.value.perMinute ?? 0 });
   return words.sentence('count.inSeconds', { n: count.n, seconds: count.windowSeconds });
+}
+
+/** Of a rate that was typed, over how long it was counted as far as that is known; null of anything else. */
+export function windowTypedText(given: Content, words: Words): string | null {
+  if (given.kind === 'taps') return null;
+  const { count, rateTyped } = given.content.evidence;
+  if (rateTyped === null) return null;
+  const key = rateTyped === 'window-said' ? 'count.windowSaid' : 'count.windowPresumed';
+  return words.sentence(key, { seconds: count.windowSeconds });
 }
 
 /** Whether it was broken off: it gives no number, and none was ever set over it. */
@@ -63,13 +75,21 @@ export function RangeLine({ given }: { readonly given: Content }) {
   return (
     <p className="rate-range">
       <span className="soft">
-        {computed === null
-          ? words.sentence('count.range')
-          : words.sentence('count.rangeOfComputed', { perMinute: computed })}
+        {computed !== null
+          ? words.sentence('count.rangeOfComputed', { perMinute: computed })
+          : rangeName(given, words)}
       </span>{' '}
       {text}
     </p>
   );
+}
+
+/** What a range is called: of a rate whose window was presumed, under what it holds. */
+export function rangeName(given: Content, words: Words): string {
+  if (given.kind === 'taps' || given.content.evidence.rateTyped !== 'window-presumed')
+    return words.sentence('count.range');
+  const { windowSeconds } = given.content.evidence.count;
+  return words.sentence('count.rangePresumed', { seconds: windowSeconds });
 }
 
 /** The strip of beats with what it shows in words: times are drawn only where times were recorded. */
@@ -78,6 +98,15 @@ export function EvidenceStrip({ given }: { readonly given: Content }) {
   const evidence = evidenceText(given, words);
   if (evidence === null) return <p className="soft small">{voidText(given, words)}</p>;
   const isTimed = given.kind === 'taps';
+  const window = windowTypedText(given, words);
+  // Nothing is drawn of beats that nobody is known to have counted.
+  if (window !== null) {
+    return (
+      <p className="small">
+        {evidence} <span className="soft">· {window}</span>
+      </p>
+    );
+  }
   return (
     <figure className="evidence">
       {given.kind === 'taps' ? <TapsStrip content={given.content} /> : <CountStrip content={given.content} />}

@@ -145,6 +145,7 @@ function QuickSet({ person, round, record }: SetProps) {
     measuredAt: begun,
     keptAt: { session, atMs: clock.monotonicMs() },
     rhythmFelt: isRhythmAsked ? rhythmOf(form.text('rhythm')) : null,
+    isWindowSaid: form.text('windowSeconds') !== '',
   };
   const next = set === null || place === null ? null : withTypedSet(draft, set, place.place, gauge, start);
   const standing = next === null ? null : standingOf(next, { facts, inForce, program });

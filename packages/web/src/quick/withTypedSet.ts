@@ -13,6 +13,8 @@ export type SetStart = {
   readonly keptAt: Instant;
   /** How the pulse felt; absent where nobody was asked. */
   readonly rhythmFelt?: Noticed['rhythmFelt'];
+  /** Whether it was said over how long this pulse was counted; absent where the habit was presumed. */
+  readonly isWindowSaid?: boolean;
 };
 
 /** The same round with a typed set in it: the pulse, if one was typed, then the reading where the cuff was. */
@@ -21,7 +23,15 @@ export function withTypedSet(
   { run, method, numbers, pulse }: TypedSet,
   place: RunPlace,
   gauge: string | null,
-  { run: entry, pulse: counted, sequence, measuredAt, keptAt, rhythmFelt = null }: SetStart,
+  {
+    run: entry,
+    pulse: counted,
+    sequence,
+    measuredAt,
+    keptAt,
+    rhythmFelt = null,
+    isWindowSaid = false,
+  }: SetStart,
 ): RoundDraft {
   const taken =
     pulse === null
@@ -33,6 +43,7 @@ export function withTypedSet(
           measuredAt,
           noticed: { ...NOTHING_NOTICED, rhythmFelt },
           count: pulse,
+          rateTyped: isWindowSaid ? 'window-said' : 'window-presumed',
         });
   const placed = withPressure({ ...taken, isIdentityChecked: true }, (pressure) => ({
     ...pressure,

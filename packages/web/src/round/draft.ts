@@ -12,7 +12,7 @@ import type {
   VoidCount,
   Wanted,
 } from '@evenfall/clinical';
-import type { Beginning, RoundContent, Stamp, TypedNumber } from '@evenfall/record';
+import type { Beginning, RateTyped, RoundContent, Stamp, TypedNumber } from '@evenfall/record';
 import { IN_CARE, type InBook } from '../app/book.js';
 import { NO_PRESSURE, type PressureDraft } from '../pressure/pressureDraft.js';
 import { type CountStart, isTimed, type Measuring, READY, type Reopened } from './measuring.js';
@@ -31,7 +31,12 @@ export type DraftValue = {
   readonly measuredAt: Stamp;
   readonly noticed: Noticed;
 } & (
-  | { readonly kind: 'count'; readonly count: Count | VoidCount }
+  | {
+      readonly kind: 'count';
+      readonly count: Count | VoidCount;
+      /** Where a rate was typed: how far its window is known; absent for a number that was counted. */
+      readonly rateTyped?: RateTyped | null;
+    }
   | { readonly kind: 'taps'; readonly taps: Taps }
 );
 

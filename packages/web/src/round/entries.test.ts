@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { withNotDone, withNoticed, withValue } from './draft.js';
 import {
   CLOSED_SCHEMA,
+  COUNT_SCHEMA,
   entriesOf,
   ROUND_SCHEMA,
   RUN_SCHEMA,
@@ -91,7 +92,8 @@ test('within a round, the value before is the earlier one of the round', () => {
 });
 
 test('the page writes the newest schema of every kind that it writes', () => {
-  for (const kind of ['count', 'taps', 'equipment', 'equipment-ended', 'gauge-logged'] as const)
+  expect(KINDS.count.newest).toBe(COUNT_SCHEMA);
+  for (const kind of ['taps', 'equipment', 'equipment-ended', 'gauge-logged'] as const)
     expect(KINDS[kind].newest).toBe(WRITTEN_SCHEMA);
   expect(KINDS['act-now-closed'].newest).toBe(CLOSED_SCHEMA);
   expect(KINDS.sign.newest).toBe(SIGN_SCHEMA);

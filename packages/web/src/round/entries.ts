@@ -38,6 +38,7 @@ export type Signing = {
 
 /** The newest schema of each kind that the page writes (a test holds it against the record). */
 export const WRITTEN_SCHEMA = 1;
+export const COUNT_SCHEMA = 2;
 export const RUN_SCHEMA = 6;
 export const SIGN_SCHEMA = 2;
 export const ROUND_SCHEMA = 3;
@@ -56,7 +57,7 @@ export function contentOf(
   const circumstances = circumstancesOf(draft, sign, value, facts, inForce);
   const added = { circumstances, override: null, note: null };
   return value.kind === 'count'
-    ? chartCount({ ...added, count: value.count }, inForce, program)
+    ? chartCount({ ...added, count: value.count, rateTyped: value.rateTyped ?? null }, inForce, program)
     : tapRules().chartTaps({ ...added, taps: value.taps, repair: true }, inForce, program);
 }
 
@@ -102,6 +103,7 @@ export function valueEntriesOf(draft: RoundDraft, signing: Signing): EntryFrame[
     draft[sign].values.map((value) => ({
       ...started(frame, value),
       kind: value.kind,
+      schema: value.kind === 'count' ? COUNT_SCHEMA : WRITTEN_SCHEMA,
       content: contentOf(draft, sign, value, signing),
     })),
   );

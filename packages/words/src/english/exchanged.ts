@@ -10,6 +10,9 @@ export const exchanged = {
     `${say.counted(f.n, BEATS)} counted in ${say.short(f.seconds)} s`,
   countedBreaths: (f: { n: number; seconds: number }, say: Say) =>
     `${say.counted(f.n, BREATHS)} counted in ${say.short(f.seconds)} s`,
+  typedRate: 'a rate was typed; how it was counted is not known',
+  typedRateOver: (f: { seconds: number }, say: Say) =>
+    `a rate was typed, counted over ${say.short(f.seconds)} s`,
   brokenOff: 'count broken off: no number',
   tappedPulse: (f: { beats: number }, say: Say) => `${say.counted(f.beats, BEATS)} tapped one by one`,
   tappedBreaths: (f: { beats: number }, say: Say) => `${say.counted(f.beats, BREATHS)} tapped one by one`,

@@ -9,6 +9,8 @@ const DAYS = { one: 'día', other: 'días' };
 export const exchanged: Reworded<typeof english> = {
   countedPulse: (f, say) => `${say.counted(f.n, BEATS)} en ${say.short(f.seconds)} s, por recuento`,
   countedBreaths: (f, say) => `${say.counted(f.n, BREATHS)} en ${say.short(f.seconds)} s, por recuento`,
+  typedRate: 'se escribió una frecuencia; no se sabe cómo se contó',
+  typedRateOver: (f, say) => `se escribió una frecuencia, contada durante ${say.short(f.seconds)} s`,
   brokenOff: 'recuento interrumpido: sin número',
   tappedPulse: (f, say) => `${say.counted(f.beats, BEATS)}, tocados uno a uno`,
   tappedBreaths: (f, say) => `${say.counted(f.beats, BREATHS)}, tocadas una a una`,

@@ -91,6 +91,7 @@ export const chart = {
   by: (f: { who: string; role: string }) => `${f.who}, ${f.role}`,
   unknownAgent: 'somebody not known here',
   was: (f: Text) => `was ${f.text}`,
+  typed: 'Typed',
   counted: 'Counted',
   tapped: 'Tapped',
   tappedTouch: 'Tapped on the screen',

@@ -63,6 +63,13 @@ export const count = {
     `${say.counted(f.n, BEATS)} in ${say.short(f.seconds)} s`,
   breathsInSeconds: (f: { n: number; seconds: number }, say: Say) =>
     `${say.counted(f.n, BREATHS)} in ${say.short(f.seconds)} s`,
+  rateTyped: (f: { perMinute: number }, say: Say) => `${say.rate(f.perMinute)} a minute was typed`,
+  windowSaid: (f: { seconds: number }, say: Say) =>
+    `counted over ${say.short(f.seconds)} s, as whoever typed it said`,
+  windowPresumed: (f: { seconds: number }, say: Say) =>
+    `over how long it was counted is not known; ${say.short(f.seconds)} s is presumed`,
+  rangePresumed: (f: { seconds: number }, say: Say) =>
+    `Likely range, if counted over ${say.short(f.seconds)} s`,
   inSeconds: (f: { n: number; seconds: number }, say: Say) =>
     `${say.short(f.n)} in ${say.short(f.seconds)} s`,
   timesNotRecorded: 'counted, so the moment of each is not known',

@@ -89,6 +89,7 @@ export const chart: Reworded<typeof english> = {
   by: (f) => `${f.who}, ${f.role}`,
   unknownAgent: 'alguien que aquí no se conoce',
   was: (f) => `era ${f.text}`,
+  typed: 'Escrito',
   counted: 'Contado',
   tapped: 'Por toques',
   tappedTouch: 'Por toques en la pantalla',

@@ -63,6 +63,11 @@ export const count: Reworded<typeof english> = {
   leave: 'Dejarlo por ahora',
   beatsInSeconds: (f, say) => `${say.counted(f.n, BEATS)} en ${say.short(f.seconds)} s`,
   breathsInSeconds: (f, say) => `${say.counted(f.n, BREATHS)} en ${say.short(f.seconds)} s`,
+  rateTyped: (f, say) => `se escribió ${say.rate(f.perMinute)} por minuto`,
+  windowSaid: (f, say) => `contado durante ${say.short(f.seconds)} s, según quien lo escribió`,
+  windowPresumed: (f, say) =>
+    `no se sabe durante cuánto tiempo se contó; se suponen ${say.short(f.seconds)} s`,
+  rangePresumed: (f, say) => `Intervalo probable, si se contó durante ${say.short(f.seconds)} s`,
   inSeconds: (f, say) => `${say.short(f.n)} en ${say.short(f.seconds)} s`,
   timesNotRecorded: 'contado, así que no se sabe el momento de cada uno',
   oneMore: (f, say) => `Uno más o uno menos la habría cambiado en ${say.short(f.perMinute)}.`,

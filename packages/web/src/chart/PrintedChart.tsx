@@ -5,6 +5,7 @@ import {
   type Chart,
   type ChartRound,
   type DueRecheck,
+  type FailedGauge,
   failedGauge,
   type Gauge,
   notReliedOn,
@@ -307,7 +308,7 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
       : []),
     ...failedIn(round, equipment?.gauges ?? []).map(({ written, failed }) => (
       <strong key={`${written} ${failed.name}`}>
-        {written}: {gaugeFailedText(failed, words)}
+        {written.join(', ')}: {gaugeFailedText(failed, words)}
       </strong>
     )),
     ...(round.isInError ? [] : amendedTexts(round.values, agents, words)).map(({ of, text }) => (
@@ -344,17 +345,19 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
   ];
 }
 
-/** The pressures that stand in a round and were read from a gauge that failed. */
+/** The pressures that stand in a round and were read from a gauge that failed, those of one gauge together. */
 function failedIn({ values, isInError }: ChartRound, gauges: readonly Gauge[]) {
   if (isInError) return [];
-  return values.flatMap(({ current }) =>
-    current.flatMap((entry) => {
-      const failed = entry.kind === 'run' ? failedGauge(entry, gauges) : null;
-      return entry.kind !== 'run' || failed === null
-        ? []
-        : [{ written: pressureWritten(entry.content), failed }];
-    }),
-  );
+  const of = new Map<string, { readonly failed: FailedGauge; readonly written: string[] }>();
+  for (const entry of values.flatMap(({ current }) => current)) {
+    const failed = entry.kind === 'run' ? failedGauge(entry, gauges) : null;
+    if (entry.kind !== 'run' || failed === null) continue;
+    const key = JSON.stringify(failed);
+    const one = of.get(key) ?? { failed, written: [] };
+    one.written.push(pressureWritten(entry.content));
+    of.set(key, one);
+  }
+  return [...of.values()];
 }
 
 /** The values of a sign in a round, as it was first signed; what was broken off has no number and no line. */

@@ -6,6 +6,7 @@ import {
   type DueRecheck,
   flagsStanding,
   notesStanding,
+  notReliedOn,
   type StoredEntry,
 } from '@evenfall/record';
 import { useApp } from '../app/context.js';
@@ -77,7 +78,11 @@ export function RoundBlock({
         </h3>
         <p className="soft small">
           {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
-          {round.isPreliminary ? <strong> · {words.sentence('chart.preliminary')}</strong> : null}
+          {notReliedOn(round) !== null ? (
+            <strong> · {words.sentence('chart.notAgreed')}</strong>
+          ) : round.isPreliminary ? (
+            <strong> · {words.sentence('chart.preliminary')}</strong>
+          ) : null}
         </p>
         {round.isInError ? (
           <p>

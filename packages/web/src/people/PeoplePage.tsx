@@ -239,7 +239,7 @@ export function PersonLine({ row, base = '', begun: alarm }: LineProps) {
         <LatestMark label={words.sentence('app.pressure')} latest={latest.pressure} />
       </span>
       {latest.pulse === null && latest.breaths === null && latest.pressure === null ? (
-        <span className="soft small person-values">{nothingText(latest, words)}</span>
+        <span className="soft small person-values person-values-none">{nothingText(latest, words)}</span>
       ) : (
         <span className="person-values">
           <LatestText sign="pulse" latest={latest.pulse} />

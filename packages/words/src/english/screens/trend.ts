@@ -52,7 +52,7 @@ export const trend = {
   contested: 'amendments disagree',
   elsewhere: 'another site',
   notReliedOn: 'seen by a supervisor, and not relied on',
-  gaugeFailed: (f: { name: string }) => `in doubt: ${f.name} failed a check`,
+  gaugeFailed: (f: { name: string }) => `in doubt: ${f.name}`,
   keyNotReliedOn: 'struck through: a supervisor did not rely on it',
   fromElsewhere: 'What others say',
   keyElsewhere: 'hollow triangles: said by another system or a table',

@@ -50,7 +50,7 @@ export const trend: Reworded<typeof english> = {
   contested: 'las enmiendas no concuerdan',
   elsewhere: 'otro sitio',
   notReliedOn: 'vista por quien supervisa, y no se da por buena',
-  gaugeFailed: (f) => `en duda: ${f.name} no pasó una comprobación`,
+  gaugeFailed: (f) => `en duda: ${f.name}`,
   keyNotReliedOn: 'tachado: quien supervisa no lo dio por bueno',
   fromElsewhere: 'Lo que dicen otros',
   keyElsewhere: 'triángulos huecos: lo dice otro sistema o una tabla',

@@ -16,6 +16,7 @@ type Curve = {
   p: number;
 };
 type Recording = {
+  asked: Record<string, unknown>;
   rules: string;
   valid: boolean;
   why: { code: string }[];
@@ -172,6 +173,9 @@ describe('the invented recording A1', () => {
     expect(Object.keys(found.cosinor)).toEqual(['systolic', 'diastolic', 'pulse', 'two']);
     expect(Object.keys(found.cosinor.systolic ?? {}).slice(0, 7)).toEqual(['mesor', 'amplitude', 'peakHour', 'acrophaseDegrees', 'r2', 'f', 'p']); // biome-ignore format: one list
     expect(Object.keys(found).slice(19, 21)).toEqual(['sdDay', 'sdNight']);
+    expect(found.asked).toMatchObject({ rules: 'hypertension-canada', asleep: null, day: null, all: false });
+    const diary = await answered(`${A1} --asleep 23:00-07:00 --nap 13:05-14:00 --scheduled 40 --all`);
+    expect(diary.asked).toMatchObject({ rules: null, asleep: '23:00-07:00', nap: '13:05-14:00', night: null, scheduled: 40, all: true, stiffness: false }); // biome-ignore format: one object
   });
 
   test('an office pressure beside it', async () => {

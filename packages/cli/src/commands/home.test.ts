@@ -6,6 +6,8 @@ const example = (name: string) => new URL(`../../../../docs/examples/${name}`, i
 const WEEK = example('home-week.csv');
 
 type Home = {
+  rules: string;
+  asked: Record<string, unknown>;
   valid: boolean;
   used: number;
   days: number;
@@ -335,4 +337,21 @@ test('H1: how mornings and evenings vary by themselves', async () => {
   expect(of.evening.sd.systolic).toBeCloseTo(1.3934, 4);
   expect(of.morningMinusEvening.sd.systolic).toBeCloseTo(0.6325, 4);
   expect((await typed(`home ${week}`)).stdout).toMatch(/Day to day +SD of the mornings 1\.5\/\d/);
+});
+
+test('the answer says what was asked for beside the file, and null where nothing was', async () => {
+  expect((await answered(WEEK)).asked).toEqual({ rules: null, zone: null, dates: null, unit: null, columns: null, ageYears: null, sex: null, pregnant: false, office: null, treated: null }); // biome-ignore format: one object
+  const found = await answered(
+    `${WEEK} --zone Europe/Lisbon --rules nice-ng136 --age 55 --sex m --office 148/92x2 --treated no`,
+  );
+  expect(found.rules).toBe('nice-ng136');
+  expect(found.asked).toMatchObject({
+    rules: 'nice-ng136',
+    zone: 'Europe/Lisbon',
+    ageYears: 55,
+    sex: 'm',
+    pregnant: false,
+    office: { systolic: 148, diastolic: 92, count: 2 },
+    treated: false,
+  });
 });

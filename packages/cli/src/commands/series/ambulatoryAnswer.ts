@@ -38,6 +38,7 @@ import type { Json } from '../../answer.js';
 import type { Context } from '../../command.js';
 import type { Maker } from '../../input/fileLines.js';
 import { computedBy } from '../../output/computedBy.js';
+import { askedJson } from './askedJson.js';
 import { assumptionsIn, officeJson } from './homeAnswer.js';
 import {
   type ActFirst,
@@ -54,6 +55,8 @@ import { protocolOf, type TypedRecording, type TypedSeries } from './typedSeries
 
 /** A recording over 24 hours, answered. */
 export type RecordingAnswered = {
+  readonly typed: TypedSeries;
+  readonly recording: TypedRecording;
   readonly read: ReadSeries;
   readonly result: AmbulatoryResult;
   readonly rules: string;
@@ -128,6 +131,8 @@ export function recordingAnswered(
     night: { highSystolic: rules.nightSystolic, highDiastolic: rules.nightDiastolic },
   };
   return {
+    typed,
+    recording,
     read,
     result,
     rules: typed.rules,
@@ -237,6 +242,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     categories: categories.names,
     judged: result.judged,
     compared: 'unrounded',
+    asked: askedJson(answered.typed, answered.recording),
     hours: result.hours,
     least: { day: result.day.least, night: result.night.least, whole: result.all.least },
     most: { day: result.day.most, night: result.night.most, whole: result.all.most },

@@ -33,6 +33,7 @@ import type { Json } from '../../answer.js';
 import type { Context } from '../../command.js';
 import type { Maker } from '../../input/fileLines.js';
 import { computedBy } from '../../output/computedBy.js';
+import { askedJson } from './askedJson.js';
 import {
   type ActFirst,
   actFirstJson,
@@ -49,6 +50,7 @@ import { protocolOf, type TypedSeries } from './typedSeries.js';
 
 /** A series at home, answered. */
 export type HomeAnswered = {
+  readonly typed: TypedSeries;
   readonly read: ReadSeries;
   readonly result: HomeResult;
   readonly rules: string;
@@ -96,6 +98,7 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
   const visits = visitsOf(visited);
   const asked = isOfChild || isPregnant || result.used === 0 ? [] : homeThresholds(rules);
   return {
+    typed,
     read,
     result,
     rules: typed.rules,
@@ -184,6 +187,7 @@ export function homeJson(answered: HomeAnswered, version: string, words: Words):
     category: result.category,
     compared: 'unrounded',
     probability,
+    asked: askedJson(answered.typed),
     counts: result.counts,
     morningMinusEvening: result.morningMinusEvening,
     dayToDay: result.dayToDay,

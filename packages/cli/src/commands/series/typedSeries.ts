@@ -39,6 +39,8 @@ const idsOf = (section: SeriesSection): string[] =>
 export type TypedSeries = {
   readonly files: readonly string[];
   readonly rules: string;
+  /** The rule set that was named; null where the usual one is taken. */
+  readonly namedRules: string | null;
   readonly choices: SeriesChoices;
   readonly ageYears: number | null;
   readonly sex: Sex | null;
@@ -138,6 +140,7 @@ export function typedSeries(
   const value: TypedSeries = {
     files,
     rules: given.text('rules') ?? USUAL_RULES,
+    namedRules: given.text('rules'),
     choices,
     ageYears: wholeFrom(given, 'age', 0, OLDEST_YEARS, refusals),
     sex: SEXES.find((one) => one === given.text('sex')) ?? null,

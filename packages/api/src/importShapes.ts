@@ -31,5 +31,7 @@ export const importedFile = z.object({
   passedOver: z.record(z.string(), z.number().int()),
   /** Values that are left as they are: their source said later what is kept of them. */
   older: z.number().int().min(0),
+  /** Values that changed what is kept of their source, though nothing tells which was said later: the order of the files decides. */
+  byOrder: z.number().int().min(0),
 });
 export type ImportedFile = z.infer<typeof importedFile>;

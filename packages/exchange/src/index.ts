@@ -12,6 +12,7 @@ export type { ReadBundle } from './fhir/read/readBundle.js';
 export { readBundle } from './fhir/read/readBundle.js';
 export type { OwnEntry } from './fhir/read/readOwn.js';
 export { noticesOf } from './notices.js';
+export { byOrderOfFiles } from './reading/byOrderOfFiles.js';
 export type { Bringing, Placed, Read, Reported } from './reading/reported.js';
 export { reportedEntries, takenBackEntries, uuidOf } from './reading/reported.js';
 export type { BundleTable } from './series/bundleTable.js';

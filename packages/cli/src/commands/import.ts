@@ -21,6 +21,7 @@ type Brought = {
   readonly refused: readonly Problem[];
   readonly passedOver: { readonly [type: string]: number };
   readonly older: number;
+  readonly byOrder: number;
 };
 
 /**
@@ -60,7 +61,7 @@ export const importCommand = command<Asked>({
       if (answer.statusCode !== 200) throw new Error(`the server answered ${answer.statusCode}`);
       const brought = JSON.parse(text) as Brought;
       const problems = brought.refused.map((problem) => ({ ...problem, file }));
-      const { added, already, passedOver, older } = brought;
+      const { added, already, passedOver, older, byOrder } = brought;
       const others = Object.entries(passedOver).map(([type, count]) => `${count} ${type}`);
       return {
         kind: 'one',
@@ -68,6 +69,7 @@ export const importCommand = command<Asked>({
         lines: [
           `${file}: ${words.sentence('commandLine.brought', { added, already })}`,
           ...(older === 0 ? [] : [words.sentence('commandLine.olderValues', { values: older })]),
+          ...(byOrder === 0 ? [] : [words.sentence('bring.byOrder', { values: byOrder })]),
           ...(others.length === 0
             ? []
             : [words.sentence('commandLine.passedOver', { resources: words.say.allOf(others) })]),

@@ -98,8 +98,9 @@ export class KeptSayings {
     const told = this.said.get(keyOf(one))?.get(slotOfSaying(one));
     const saidAtMs = saidAtOf(one.content);
     if (!isCorrection(one.content) || saidAtMs === null || told === undefined) return false;
-    if (this.isMovedAfter(one, saidAtMs)) return false;
-    return saidAtMs > told.correctedMs || (!told.isCorrectionFirst && saidAtMs < told.firstMs);
+    // Of the first saying of an instant it counts only if nothing else tells that what it corrected has gone.
+    if (!told.isCorrectionFirst && saidAtMs < told.firstMs) return !this.isMovedAfter(one, saidAtMs, false);
+    return saidAtMs > told.correctedMs && !this.isMovedAfter(one, saidAtMs);
   }
 
   /** What a correction moved here from another instant; undefined for nothing that is kept, and where several stand under the name. */
@@ -119,12 +120,12 @@ export class KeptSayings {
    * Whether a value was moved to another instant after this was said of it. Of a name under which several stand, as the
    * measurements of one order do, nobody can tell which it was.
    */
-  private isMovedAfter(one: Saying, saidAtMs: number): boolean {
+  private isMovedAfter(one: Saying, saidAtMs: number, isOfAny = isCorrection(one.content)): boolean {
     const slot = slotOfSaying(one);
     const own = this.ofSlot.get(slot);
     const standsHere = own?.takenBack === null && own.atMs === Date.parse(one.measuredAt.at);
     if (standsHere || this.standingUnder(one).length > 1) return false;
-    const isMoved = isCorrection(one.content)
+    const isMoved = isOfAny
       ? isAnyCorrection
       : // A correction of which it is known what it corrected moved nothing else.
         (said: SaidOfSlot, atMs: number, other: string) =>

@@ -1,6 +1,7 @@
 import { canonicalJson, type Refusal } from '@evenfall/clinical';
 import { type EntryFrame, KINDS, type ReportedContent, type Stamp, type StoredEntry } from '@evenfall/record';
 import { type Kept, KeptSayings, keptOf, saidAtOf, saidOf } from './keptSayings.js';
+import { movedAway } from './replayed.js';
 
 /** A value of a file from elsewhere, before it is an entry: what was said, when it was measured, and where it stood in the file. */
 export type Reported = {
@@ -68,6 +69,7 @@ export function reportedEntries(read: readonly Reported[], by: Bringing): Bring 
     if (one.content.source.id !== null) sayings.put({ ...keptOf(id, one), takenBack: 'there' }, kept.id);
   };
   const saidAgain: { readonly one: Reported; readonly kept: Kept }[] = [];
+  const moves: Reported[] = [];
   let already = 0;
   let older = 0;
   for (const one of read) {
@@ -77,9 +79,11 @@ export function reportedEntries(read: readonly Reported[], by: Bringing): Bring 
     if (sayings.isLaterThan(one)) {
       if (isAsKept) already += 1;
       else older += 1;
-      if (sayings.tellsMove(one)) {
-        const moved = keep(one, idOf(one, by, againText(one)), sayings.movedBy(one));
+      const told = idOf(one, by, againText(one));
+      if (sayings.tellsMove(one) && !known.has(told)) {
+        const moved = keep(one, told, sayings.movedBy(one));
         mark(one, moved, idOf(one, by, errorText(one)));
+        moves.push(one);
       }
       continue;
     }
@@ -123,7 +127,24 @@ export function reportedEntries(read: readonly Reported[], by: Bringing): Bring 
     sayings.sayOfSeries(one);
     if (one.isInError) mark(one, value, idOf(one, by, errorText(one)));
   }
+  for (const one of moves) {
+    const frames = placed.map(({ frame }) => frame as unknown as StoredEntry);
+    for (const gone of movedAway(underName(one, [...by.entries, ...frames])))
+      placed.push(markOf(one, by, gone, idOf(one, by, `moved away ${gone}`), placed.length));
+  }
   return { placed, already, older };
+}
+
+/** What is kept of a value under its name, at whatever instant, with what amends that; nothing of a table, whose series have a time as a whole. */
+function underName({ content: { source, value } }: Reported, entries: readonly StoredEntry[]): StoredEntry[] {
+  if (source.format !== 'fhir') return [];
+  const isOfName = (one: StoredEntry) =>
+    one.kind === 'reported' &&
+    one.content.source.format === source.format &&
+    one.content.source.id === source.id &&
+    one.content.value.of === value.of;
+  const ids = new Set(entries.filter(isOfName).map(({ id }) => id));
+  return entries.filter(({ id, amends }) => ids.has(id) || (amends !== null && ids.has(amends.entry)));
 }
 
 /** Whether a source said a value after what is kept of it; false where either does not tell. */

@@ -48,7 +48,7 @@ export function importRoutes(app: OpenAPIHono, world: World): void {
     if (wrong !== null) return wrong as never;
     const outcome = await brought(c, world, file, { book, person, agent }, keep);
     if (outcome.is === 'refused') return problemAnswer(c, outcome.status, outcome.refusals) as never;
-    const { format, added, already, passedOver, older } = outcome.brought;
+    const { format, added, already, passedOver, older, byOrder } = outcome.brought;
     const refused = problemsOfFile(file, outcome.brought);
     const answer = {
       format,
@@ -59,6 +59,7 @@ export function importRoutes(app: OpenAPIHono, world: World): void {
       refused,
       passedOver,
       older,
+      byOrder,
     };
     return c.json(answer as ImportedFile, keep && added > 0 ? 201 : 200) as never;
   });

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import {
   type Bringing,
+  byOrderOfFiles,
   type FromRow,
   type ReadBundle,
   type ReadChartCsv,
@@ -51,6 +52,8 @@ export type FileBrought = Brought & {
   readonly passedOver: Readonly<Record<string, number>>;
   /** Values that are left as they are: their source said later what is kept of them. */
   readonly older: number;
+  /** Values that changed what is kept of their source, though nothing tells which was said later: the order of the files decides. */
+  readonly byOrder: number;
 };
 
 const refusedAll = (...refusals: Refusal[]): Parsed<never> => ({ ok: false, refusals });
@@ -115,6 +118,7 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
       refused: [...refused, ...more],
       passedOver,
       older: brought.older,
+      byOrder: brought.byOrder,
     },
   };
 }
@@ -270,6 +274,7 @@ async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Prom
       refused: [...refused, ...brought.refused, ...more.refused],
       passedOver: bundle.passedOver,
       older: more.older,
+      byOrder: more.byOrder,
     },
   };
 }
@@ -334,10 +339,10 @@ async function bringReported(
     takenBack = [],
     isHistory = false,
   }: { readonly takenBack?: readonly Reported[]; readonly isHistory?: boolean } = {},
-): Promise<Brought & { readonly older: number }> {
+): Promise<Brought & { readonly older: number; readonly byOrder: number }> {
   const found = await readPerson(world.db, where);
   if (reported.length + takenBack.length === 0 || found === null)
-    return { added: 0, already: 0, refused: [], older: 0 };
+    return { added: 0, already: 0, refused: [], older: 0, byOrder: 0 };
   const agent = by ?? (await importer(world, where.site));
   const bringing: Bringing = {
     book: where.book,
@@ -356,7 +361,8 @@ async function bringReported(
   const back = takenBackEntries(takenBack, { ...bringing, changedText });
   const bringable = [...placed, ...back.placed].map((one) => ({ ...one, recordedAt: null }));
   const brought = await takeWhatStands(world.db, where.site, bringable, world.program, world.now());
-  return { ...brought, already: brought.already + already, older: older + back.older };
+  const byOrder = byOrderOfFiles(bringable, found.entries);
+  return { ...brought, already: brought.already + already, older: older + back.older, byOrder };
 }
 
 /** The program as who brings files, made when it first does. */

@@ -22,7 +22,7 @@ const SHOWN = 12;
 /** What a file would add to the chart, or added, each value in a line, and what of it is refused. */
 export function BroughtFile({ value, person, keep, another }: BroughtFileProps) {
   const { words } = useApp();
-  const { added, already, older, refused, passedOver, kept } = value;
+  const { added, already, older, byOrder, refused, passedOver, kept } = value;
   const entries = value.entries as readonly StoredEntry[];
   const lines = entries.filter(isNumber);
   const others = added - lines.length;
@@ -36,6 +36,9 @@ export function BroughtFile({ value, person, keep, another }: BroughtFileProps) 
       <h3>{title}</h3>
       {already === 0 ? null : <p>{words.sentence('bring.already', { values: already })}</p>}
       {older === 0 ? null : <p>{words.sentence('bring.older', { values: older })}</p>}
+      {byOrder === 0 ? null : (
+        <p className="notice">{words.sentence('bring.byOrder', { values: byOrder })}</p>
+      )}
       <Lines entries={lines.slice(0, SHOWN)} />
       {lines.length <= SHOWN ? null : (
         <details className="more">

@@ -37,6 +37,8 @@ export const bring = {
   passedOver: (f: Text) => `Passed over, since they hold no value to take in: ${f.text}.`,
   older: (f: Count, say: Say) =>
     `Left as ${say.form(f.values, { one: 'it is', other: 'they are' })}: ${say.counted(f.values, { one: 'value', other: 'values' })} of an older file. What the same source said later is in the record already.`,
+  byOrder: (f: Count, say: Say) =>
+    `${say.counted(f.values, { one: 'value changes', other: 'values change' })} what the same source said before, and nothing tells which was said later: of these the file that is brought last stands. Look at them in the chart.`,
   keep: (f: Count, say: Say) => `Keep ${say.counted(f.values, ENTRIES)}`,
   another: 'Another file',
   kept: 'The file was brought in',

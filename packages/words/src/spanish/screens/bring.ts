@@ -34,6 +34,8 @@ export const bring: Reworded<typeof english> = {
   passedOver: (f) => `Se pasan por alto, pues no tienen ningún valor que incorporar: ${f.text}.`,
   older: (f, say) =>
     `Se ${say.form(f.values, { one: 'deja como está', other: 'dejan como están' })}: ${say.counted(f.values, { one: 'valor', other: 'valores' })} de un fichero más antiguo. Lo que la misma fuente dijo después ya consta.`,
+  byOrder: (f, say) =>
+    `${say.counted(f.values, { one: 'valor cambia', other: 'valores cambian' })} lo que la misma fuente dijo antes, y nada indica cuál se dijo después: de estos queda el fichero que se trae en último lugar. Compruébelos en la ficha.`,
   keep: (f, say) => `Guardar ${say.counted(f.values, ENTRIES)}`,
   another: 'Otro fichero',
   kept: 'El fichero se incorporó',

@@ -6,6 +6,8 @@ import {
   gatherAmendments,
   type SeriesReadingKept,
   type StoredEntry,
+  saidAt,
+  timeSaid,
 } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
@@ -98,6 +100,7 @@ function readingsOf(
     const decided = isStanding ? charted.decided.find(({ index }) => index === at + 1) : undefined;
     const out = takenOutText(decided, words);
     const { systolic, diastolic, pulse, note, startedByHand } = reading;
+    const time = timeTexts(reading, words);
     const site = siteText(reading, words);
     const pressure: Observation = {
       ...shared(pressureId(named, at)),
@@ -107,6 +110,7 @@ function readingsOf(
       ...(site === null ? {} : { bodySite: { text: site } }),
       ...notesOf([
         ...out,
+        ...time,
         ...(startedByHand === true ? [words.sentence('exchanged.startedByHand')] : []),
         ...(note === null ? [] : [note]),
       ]),
@@ -117,10 +121,21 @@ function readingsOf(
       meta: { profile: [profileUrl('heartrate')] },
       code: concept(LOINC.pulse),
       valueQuantity: quantity(pulse, 'pulse'),
-      ...notesOf(out),
+      ...notesOf([...out, ...time]),
     };
     return [pressure, beats];
   });
+}
+
+/** What nobody wrote down of a reading's time: a sitting is typed with one, and its later readings are kept a minute apart. */
+function timeTexts(reading: SeriesReadingKept, words: Words): string[] {
+  const { isAbout, place } = timeSaid(reading);
+  return [
+    ...(isAbout ? [words.sentence('exchanged.timeNotWritten')] : []),
+    ...(place === 1
+      ? []
+      : [words.sentence('exchanged.minuteNotWritten', { place, at: saidAt(reading).slice(11, 16) })]),
+  ];
 }
 
 function notesOf(texts: readonly string[]): Pick<Observation, 'note'> {

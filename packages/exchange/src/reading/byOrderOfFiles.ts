@@ -15,6 +15,6 @@ export function byOrderOfFiles(
     const was = before.get(amends?.entry ?? '');
     if (was === undefined) return false;
     const isKeptTold = was.kind === 'reported' && was.content.saidAt !== null;
-    return !isKeptTold || (kind === 'reported' && content['saidAt'] === null);
+    return !isKeptTold || (kind === 'reported' && content.saidAt === null);
   }).length;
 }

@@ -112,6 +112,18 @@ const lastOf = (versions: readonly Version[]) => {
   return status === 'entered-in-error' ? [] : [`${perMinute} at ${minuteOf(minute)}`];
 };
 
+/** Once more files can tell of a move that nobody could place before: what stands stays, and a third time nothing is added. */
+function expectSettled(
+  files: readonly (readonly Reported[])[],
+  entries: readonly StoredEntry[],
+  standing: readonly string[],
+) {
+  const again = brought(files, entries);
+  expect(again.standing).toEqual(standing);
+  expect(brought(files, again.entries).added).toEqual(files.map(() => 0));
+  expect(new Set(again.entries.map(({ id }) => id)).size).toBe(again.entries.length);
+}
+
 test('whatever a source did to a value and its time, what it said last stands, in whatever order files come', () => {
   fc.assert(
     fc.property(historiesOf(3), (versions) => {
@@ -119,8 +131,7 @@ test('whatever a source did to a value and its time, what it said last stands, i
       for (const order of ordersOf(files)) {
         const { entries, standing } = brought(order);
         expect(standing).toEqual(lastOf(versions));
-        // Each of them once more adds nothing.
-        expect(brought(files, entries).added).toEqual(files.map(() => 0));
+        expectSettled(files, entries, standing);
       }
     }),
     { numRuns: 300 },
@@ -161,11 +172,7 @@ test('the same of longer histories, withdrawn at times that were put right, thei
     fc.property(ordered, ({ versions, files, order }) => {
       const { entries, standing } = brought(order);
       expect(standing).toEqual(lastOf(versions));
-      // Once more they can tell of a move that nobody could place before: what stands stays, and a third time nothing is added.
-      const again = brought(files, entries);
-      expect(again.standing).toEqual(standing);
-      expect(brought(files, again.entries).added).toEqual(files.map(() => 0));
-      expect(new Set(again.entries.map(({ id }) => id)).size).toBe(again.entries.length);
+      expectSettled(files, entries, standing);
     }),
     { numRuns: 3000, examples: FOUND },
   );

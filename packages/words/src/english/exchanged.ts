@@ -22,6 +22,9 @@ export const exchanged = {
   homeSeries: 'Taken at home',
   ambulatorySeries: 'By a recorder, over 24 hours',
   startedByHand: 'Started by hand.',
+  timeNotWritten: 'Nobody wrote down the time: the usual one of its sitting.',
+  minuteNotWritten: (f: { place: number; at: string }, say: Say) =>
+    `Reading ${say.short(f.place)} of the sitting of ${f.at}: its own minute was not written down.`,
   homeFromTo: (f: { from: string; until: string }) => `Readings at home, ${f.from} to ${f.until}.`,
   recordingFromTo: (f: { from: string; until: string }) =>
     `Recording over 24 hours, ${f.from} to ${f.until}.`,

@@ -20,6 +20,9 @@ export const exchanged: Reworded<typeof english> = {
   homeSeries: 'Tomada en casa',
   ambulatorySeries: 'Por un registrador, en 24 horas',
   startedByHand: 'Inicio manual.',
+  timeNotWritten: 'Nadie anotó la hora: es la habitual de su sesión.',
+  minuteNotWritten: (f, say) =>
+    `Lectura ${say.short(f.place)} de la sesión de las ${f.at}: su minuto propio no se anotó.`,
   homeFromTo: (f) => `Lecturas en casa, del ${f.from} al ${f.until}.`,
   recordingFromTo: (f) => `Registro de 24 horas, del ${f.from} al ${f.until}.`,
   byRuleSet: (f) => `Promediado según ${f.title} (${f.preset}), regla ${f.rule}.`,

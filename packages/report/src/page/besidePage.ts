@@ -26,10 +26,14 @@ export function besidePage(input: BesidePageInput, words: Words): ReportPage {
       {
         kind: 'lines',
         heading: say('report.result'),
-        headline: {
-          text: said.moved,
-          of: `mmHg, ${say('away.laterMinusEarlier').toLocaleLowerCase(words.say.locale)}`,
-        },
+        // Of two that are not alike a difference found at a glance would be taken for a change.
+        headline:
+          said.unlike === null
+            ? {
+                text: said.moved,
+                of: `mmHg, ${say('away.laterMinusEarlier').toLocaleLowerCase(words.say.locale)}`,
+              }
+            : null,
         lines: linesOf(said),
       },
       { kind: 'tables', tables: [{ ...said.table, caption: say('report.meansTable') }] },

@@ -363,6 +363,11 @@ describe('a series as a PDF', () => {
     expect(text).toContain(
       'For the means of 24 hours and of the night, and for the diastolic, no such figure',
     );
+    // Beside a week at home nothing stands large: the two are not alike.
+    const week = await signed({ home: 'esc-2024' }, H1, {});
+    const unlike = readPdf((await asked(after, `?locale=en-GB&beside=${week}`)).bytes).pages.join(' ');
+    expect(unlike).toContain('The two are not alike');
+    expect(unlike).not.toContain('mmHg, later minus earlier');
   });
 
   test('is in the language and on the paper asked for, named by its kind and first day and by nobody', async () => {

@@ -83,6 +83,27 @@ describe('a visit by the textbook', () => {
     expect(stdout).toMatch(/Read +\d+\/\d+ by a good observer/);
   });
 
+  // Physiology handbook 8.5 (a gap of 6 to 40 mmHg under the systolic), 8.3 (phases follow each other downwards).
+  test('says where the sounds fall silent, and from where to where each phase is heard', async () => {
+    const { stdout } = await typed('simulate stiff-pipe');
+    const [, top, bottom] = /Silent gap +from (\d+) down to (\d+) mmHg/.exec(stdout)?.map(Number) ?? [];
+    expect(top).toBeLessThan(178);
+    expect((top as number) - (bottom as number)).toBeGreaterThanOrEqual(6);
+    expect((top as number) - (bottom as number)).toBeLessThanOrEqual(40);
+    const phases = [...stdout.matchAll(/\b(I{1,3}|IV) (\d+) to (\d+)/g)];
+    expect(phases.length).toBeGreaterThan(1);
+    for (const [, , from, to] of phases) expect(Number(from)).toBeGreaterThanOrEqual(Number(to));
+    const begins = phases.map(([, , from]) => Number(from));
+    expect(begins).toEqual(begins.toSorted((a, b) => b - a));
+    expect((await typed('simulate quiet-morning')).stdout).toMatch(/Silent gap +none/);
+  });
+
+  test('of a cuff that nobody pumps up it says that nothing was there to be heard', async () => {
+    const path = file('still.json', { actions: [], seconds: 20 });
+    const { stdout } = await typedArgs(['simulate', 'quiet-morning', '--actions', path]);
+    expect(stdout).toMatch(/Phases +nothing was there to be heard/);
+  });
+
   test('in Spanish too', async () => {
     const { stdout } = await typed('simulate stiff-pipe --language es');
     expect(stdout).toContain('178/82 en reposo');

@@ -185,6 +185,28 @@ function offRows({ ledger }: ReturnType<typeof debrief>, words: Words): string[]
   return said.map((text, i) => [i === 0 ? words.sentence('commandLine.off') : '', text]);
 }
 
+/** Where the sounds of this person fall silent on the way down, or that they do nowhere. */
+function gapText({ gap }: ReturnType<typeof debrief>, words: Words): string {
+  return gap === null ? words.sentence('commandLine.gapNone') : words.sentence('commandLine.gapFrom', gap);
+}
+
+/** As Korotkoff’s phases are numbered. */
+const PHASES = { 1: 'I', 2: 'II', 3: 'III', 4: 'IV' } as const;
+
+/** From where to where in the cuff each phase was there to be heard in this letting down. */
+function phasesText({ sounds, fall }: ReturnType<typeof debrief>, words: Words): string {
+  const heard = sounds.filter(
+    ({ isAudible, atSeconds }) => isAudible && atSeconds >= (fall?.peakSeconds ?? 0),
+  );
+  const said = ([1, 2, 3, 4] as const).flatMap((phase) => {
+    const of = heard.filter((one) => one.phase === phase).map(({ cuffMmHg }) => cuffMmHg);
+    if (of.length === 0) return [];
+    const [fromMmHg, toMmHg] = [Math.max(...of), Math.min(...of)];
+    return [words.sentence('commandLine.phaseFrom', { phase: PHASES[phase], fromMmHg, toMmHg })];
+  });
+  return said.length === 0 ? words.sentence('commandLine.phasesNone') : said.join(', ');
+}
+
 function linesOf(found: ReturnType<typeof debrief>, { seconds }: Exercise, words: Words): string[] {
   const { truth, reading, fall } = found;
   const read =
@@ -204,6 +226,8 @@ function linesOf(found: ReturnType<typeof debrief>, { seconds }: Exercise, words
       words.sentence('commandLine.truth'),
       words.sentence('commandLine.truthAtRest', { ...truth.rest, ...during }),
     ],
+    [words.sentence('commandLine.gap'), gapText(found, words)],
+    [words.sentence('commandLine.phases'), phasesText(found, words)],
     [words.sentence('commandLine.read'), read],
     ...offRows(found, words),
   ]);

@@ -162,6 +162,14 @@ export const commandLine = {
     say: Say,
   ) =>
     `${say.number(f.systolic)}/${say.number(f.diastolic)} at rest, ${say.number(f.duringSystolic)}/${say.number(f.duringDiastolic)} in the minute about this run, as a perfect listener would hear it`,
+  gap: 'Silent gap',
+  gapNone: 'none: the sounds go on from the first to the last',
+  gapFrom: (f: { topMmHg: number; bottomMmHg: number }, say: Say) =>
+    `from ${say.number(f.topMmHg)} down to ${say.number(f.bottomMmHg)} mmHg`,
+  phases: 'Phases',
+  phasesNone: 'nothing was there to be heard',
+  phaseFrom: (f: { phase: string; fromMmHg: number; toMmHg: number }, say: Say) =>
+    `${f.phase} ${say.number(f.fromMmHg)} to ${say.number(f.toMmHg)}`,
   loudspeakerVoice:
     'This is the voice for small speakers: a reading taken from it is no proof of what is heard through a stethoscope.',
   visitOf: (f: { seconds: number; peakMmHg: number }, say: Say) =>

@@ -156,6 +156,12 @@ export const commandLine: Reworded<typeof commandLineText> = {
   truth: 'Verdad',
   truthAtRest: (f, say) =>
     `${say.number(f.systolic)}/${say.number(f.diastolic)} en reposo, ${say.number(f.duringSystolic)}/${say.number(f.duringDiastolic)} en el minuto en torno a esta toma, como la oiría un oyente perfecto`,
+  gap: 'Silencio',
+  gapNone: 'ninguno: los ruidos siguen del primero al último',
+  gapFrom: (f, say) => `de ${say.number(f.topMmHg)} hasta ${say.number(f.bottomMmHg)} mmHg`,
+  phases: 'Fases',
+  phasesNone: 'no había nada que oír',
+  phaseFrom: (f, say) => `${f.phase} ${say.number(f.fromMmHg)} a ${say.number(f.toMmHg)}`,
   loudspeakerVoice:
     'Esta es la voz para altavoces pequeños: una lectura tomada con ella no demuestra lo que se oye por un fonendoscopio.',
   visitOf: (f, say) => `${say.number(f.seconds)} s, inflado hasta ${say.number(f.peakMmHg)} mmHg`,

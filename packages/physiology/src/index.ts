@@ -61,6 +61,7 @@ export { SCENARIOS, scenarioOf } from './scenario/scenarios.js';
 export { temperatureOf, thermometerPlace } from './scenario/temperatureOf.js';
 export { backgroundThresholdDb } from './sound/backgroundThreshold.js';
 export { isLoudInAnyRoom, noiseOf } from './sound/noiseOf.js';
+export { pulseFullness } from './sound/pulseFullness.js';
 export type { FeltPulse, Phase, SoundEvent } from './sound/soundEvent.js';
 export type { Effect, EffectCode, Truth } from './truth/truth.js';
 export { EFFECT_CODES } from './truth/truth.js';

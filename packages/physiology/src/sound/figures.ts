@@ -192,4 +192,18 @@ export const SOUND_FIGURES = figures({
     source: BOOK('3.4'),
     sure: 'decision',
   },
+  weakPulseShare: {
+    value: 0.5,
+    unit: 'share',
+    meaning: 'how full a slow-rising or constricted pulse is under the fingers beside a usual one',
+    source: BOOK('3.2'),
+    sure: 'decision',
+  },
+  strongPulseShare: {
+    value: 1.25,
+    unit: 'share',
+    meaning: 'how full a collapsing or vasodilated pulse is under the fingers beside a usual one',
+    source: BOOK('3.2'),
+    sure: 'decision',
+  },
 });

@@ -11,6 +11,7 @@ import {
   makePerson,
   noiseOf,
   type Person,
+  pulseFullness,
   type Rig,
   type RigEvents,
   type RigSnapshot,
@@ -106,6 +107,11 @@ export class Visit {
   /** Whether the cuff is empty and no hand is pumping: only then is the person asked to sit otherwise. */
   get isFlat(): boolean {
     return this.rig.cuffMmHg < FLAT_MMHG && !this.rig.snapshot().isSqueezing;
+  }
+
+  /** How full the pulse of this person is under the fingers; 1 is usual. */
+  get pulseFullness(): number {
+    return pulseFullness(this.scenario.waveShape);
   }
 
   /** The breath at hand. */

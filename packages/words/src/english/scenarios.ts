@@ -26,7 +26,8 @@ export const scenarioLessons = {
     'tight-sac':
       'Faint sounds that vanish with each breath in, and a fast pulse: this cannot wait. Tell somebody now.',
     'open-gate': 'The sounds go on down to nothing. Write three numbers: first, muffled, last.',
-    'slow-hill': 'A pulse that rises slowly makes soft sounds. A quiet place and a light hand find them.',
+    'slow-hill':
+      'A pulse that rises slowly is weak under the fingers and makes soft sounds. Say so; a quiet place and a light hand find them.',
     'second-trimester':
       'In pregnancy the last sound counts. A muffling is often not to be heard, and sounds may go on.',
     'third-trimester-alarm':

@@ -29,7 +29,7 @@ export const scenarioLessons: Reworded<typeof english> = {
       'Ruidos débiles que se pierden con cada inspiración y un pulso rápido: no puede esperar. Avise ahora.',
     'open-gate': 'Los ruidos siguen hasta el final. Escriba tres números: primero, apagado, último.',
     'slow-hill':
-      'Un pulso que sube despacio da ruidos suaves. Un lugar tranquilo y una mano ligera los encuentran.',
+      'Un pulso que sube despacio es débil bajo los dedos y da ruidos suaves. Dígalo; un lugar tranquilo y una mano ligera los encuentran.',
     'second-trimester':
       'En el embarazo cuenta el último ruido. El apagamiento a menudo no se oye, y los ruidos pueden seguir.',
     'third-trimester-alarm': 'Tan alta en el embarazo no puede esperar: repita en minutos y avise ahora.',

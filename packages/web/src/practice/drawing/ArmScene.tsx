@@ -79,7 +79,7 @@ export function ArmScene(props: ArmProps) {
         // The air in the cuff rounds it.
         const bulge = Math.min(1, now.cuffMmHg / 160) * 9;
         cuff.current?.setAttribute('d', cuffPath(half, cuffScale, bulge));
-        const swell = Math.max(0, now.wrist);
+        const swell = Math.max(0, now.wrist * engine.visit.pulseFullness);
         wrist.current?.setAttribute('r', (12 + 15 * swell).toFixed(2));
         wrist.current?.setAttribute('opacity', (0.25 + 0.75 * Math.min(1, swell)).toFixed(2));
         elbow.current?.setAttribute('r', (10 + 15 * swell * clarity).toFixed(2));

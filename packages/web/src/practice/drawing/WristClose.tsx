@@ -11,7 +11,7 @@ type WristProps = {
   readonly isHeard?: boolean;
 };
 
-/** The wrist from close by, under three fingertips: the pulse swells beneath them, and a device that can push back does. */
+/** The wrist from close by, under three fingertips: the pulse swells beneath them as full as it is, and a device that can push back does. */
 export function WristClose({ engine, looks, isHeard = false }: WristProps) {
   const { words } = useApp();
   useEffect(() => {
@@ -22,7 +22,7 @@ export function WristClose({ engine, looks, isHeard = false }: WristProps) {
   useEffect(
     () =>
       engine.subscribe(({ now, felt }) => {
-        const swell = Math.max(0, Math.min(1.2, now.wrist));
+        const swell = Math.max(0, Math.min(1.2, now.wrist * engine.visit.pulseFullness));
         ring.current?.setAttribute('rx', (24 + 16 * swell).toFixed(2));
         ring.current?.setAttribute('ry', (9 + 11 * swell).toFixed(2));
         ring.current?.setAttribute('opacity', (0.12 + 0.74 * swell).toFixed(2));

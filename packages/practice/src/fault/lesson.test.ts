@@ -65,6 +65,13 @@ describe('an irregular pulse counted for half a minute beside one reading', () =
   });
 });
 
+// Physiology handbook 14, row 33 (move or palpate): what this person is there for is not left unsaid where chance spared the numbers.
+test('somebody in a noisy place, measured there by ear with little harm: a quieter place is the one thing', () => {
+  const { scenario, instrument } = of('noisy-bay');
+  const shown = demonstrate(GOOD_OBSERVER, scenario, 10, PROPER, instrument);
+  expect(one(shown).oneThing).toEqual({ kind: 'lesson', codes: ['noise-of-place'] });
+});
+
 // Bedside handbook 3.15: very low or unwell, do not wait.
 describe('somebody in shock, of whom it was said that this cannot wait', () => {
   const { scenario, instrument } = of('cold-hands');

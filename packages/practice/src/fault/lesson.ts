@@ -14,6 +14,7 @@ const TAUGHT = [
   'three-readings',
   'standing-readings',
   'other-arm',
+  'noise-of-place',
 ] as const satisfies readonly ReportCode[];
 /** Of somebody who is unwell these are asked too: a number alone is not all that is told. */
 const OF_UNWELL = ['pulse-rate', 'breaths-rate', 'temperature'] as const satisfies readonly ReportCode[];

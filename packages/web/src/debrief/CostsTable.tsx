@@ -15,7 +15,9 @@ export function CostsTable({ result, rules, aids }: CostsProps) {
   const cost = (mmHg: number | null) => words.sentence('debrief.cost', { mmHg });
   const ofDiastolic = (mmHg: number | null) => (result.isByFeel ? '–' : cost(mmHg));
   const { rows, rest, total } = costRows(result);
-  if (result.fall === null) return null;
+  // Of numbers that nobody wrote nothing moved any.
+  if (result.fall === null || (result.entered.systolic === null && result.entered.diastolic === null))
+    return null;
   return (
     <section>
       <h2>{words.sentence('debrief.costs')}</h2>

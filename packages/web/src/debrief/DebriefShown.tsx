@@ -4,8 +4,7 @@ import {
   type Debrief,
   type DebriefRules,
   debriefEach,
-  type LessonCode,
-  lessonOf,
+  type Reported,
   reportedOf,
   roundOf,
 } from '@evenfall/practice';
@@ -20,6 +19,7 @@ import { Flags } from '../parts/Flags.js';
 import { VersionMention } from '../protocol/VersionMention.js';
 import { AidsSay } from './AidsSay.js';
 import { ArteryLesson } from './ArteryLesson.js';
+import { bedsideFlags } from './bedsideFlags.js';
 import { ConductList } from './ConductList.js';
 import { CostsTable } from './CostsTable.js';
 import { CountsShown } from './CountsShown.js';
@@ -73,7 +73,7 @@ function Judged({ exercise, under }: JudgedProps) {
   const result = results[chosen];
   const asOf = asOfEach(exercise)[chosen];
   if (result === undefined || asOf === undefined) return null;
-  const lesson = lessonOf(exercise.scenario, reportedOf(exercise, results));
+  const reported = reportedOf(exercise, results);
   const flag = flagText(result, exercise.evidence.saysActNow, words);
   // Counts are of the visit, whichever reading is looked at.
   const counts = (
@@ -107,7 +107,7 @@ function Judged({ exercise, under }: JudgedProps) {
         key={chosen}
         exercise={{ ...exercise, ...asOf }}
         result={result}
-        lesson={lesson}
+        reported={reported}
         rules={rules}
         flag={round === null ? flag : null}
       />
@@ -129,15 +129,15 @@ type ReadingProps = {
   /** As of this reading. */
   readonly exercise: ExerciseContent;
   readonly result: Debrief;
-  /** What of this person's lesson was not done in the whole visit. */
-  readonly lesson: readonly LessonCode[];
+  /** What of this person was reported in the whole visit. */
+  readonly reported: readonly Reported[];
   readonly rules: DebriefRules;
   /** Null: said already, or nothing to say. */
   readonly flag: Flagged | null;
 };
 
 /** What came of one reading. */
-function OneReading({ exercise, result, lesson, rules, flag }: ReadingProps) {
+function OneReading({ exercise, result, reported, rules, flag }: ReadingProps) {
   const { words } = useApp();
   const { fall, entered } = result;
   const limit = limitText(result, exercise.scenario, words);
@@ -152,12 +152,12 @@ function OneReading({ exercise, result, lesson, rules, flag }: ReadingProps) {
           </p>
         ))}
         {limit === null ? null : <p className="debrief-chance">{limit}</p>}
-        <Flags flags={(result.reading?.flags ?? []).filter(({ code }) => FIRST_OF_ALL.has(code))} />
+        <Flags flags={bedsideFlags(result).first} />
         {flag === null ? null : <FlagSays flag={flag} />}
         <OneThing
           result={result}
           scenario={exercise.scenario}
-          lesson={lesson}
+          reported={reported}
           rules={rules}
           aids={exercise.aids}
         />
@@ -220,18 +220,16 @@ function JudgedBySays({
   );
 }
 
-/** Warnings of the bedside that the reading may be of the wrong sound: they stand before everything else that is said of it. */
-const FIRST_OF_ALL: ReadonlySet<string> = new Set(['possible-gap']);
-
 /** What the bedside's own rules say of the run besides. */
-function BedsideSays({ result: { reading } }: { readonly result: Debrief }) {
+function BedsideSays({ result }: { readonly result: Debrief }) {
   const { words } = useApp();
-  const flags = (reading?.flags ?? []).filter(({ code }) => !FIRST_OF_ALL.has(code));
-  if (flags.length === 0) return null;
+  const { besides, isNoGap } = bedsideFlags(result);
+  if (besides.length === 0) return null;
   return (
     <section>
       <h2>{words.sentence('debrief.bedsideSays')}</h2>
-      <Flags flags={flags} />
+      <Flags flags={besides} />
+      {isNoGap ? <p>{words.sentence('debrief.noGapHere')}</p> : null}
     </section>
   );
 }

@@ -5,8 +5,10 @@ import {
   type Debrief,
   type DebriefRules,
   type LessonCode,
+  lessonOf,
   nothingToDo,
   oneThingOf,
+  type Reported,
 } from '@evenfall/practice';
 import type { Aids } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
@@ -15,24 +17,25 @@ import { conductText } from './conductText.js';
 import { movedBack } from './costRows.js';
 import { gapTexts } from './gapTexts.js';
 import { insteadText } from './insteadText.js';
+import { nothingText } from './nothingText.js';
 
 type OneThingProps = {
   readonly result: Debrief;
   readonly scenario: Scenario;
-  /** What of this person's lesson was not done, as of `lessonOf`. */
-  readonly lesson: readonly LessonCode[];
+  /** What of this person was reported in the whole visit, as of `reportedOf`. */
+  readonly reported: readonly Reported[];
   readonly rules: DebriefRules;
   readonly aids: Aids;
 };
 
 /** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
-export function OneThing({ result, scenario, lesson, rules, aids }: OneThingProps) {
+export function OneThing({ result, scenario, reported, rules, aids }: OneThingProps) {
   const { words } = useApp();
   const { costs, conduct, entered, accepted } = result;
-  const one = oneThingOf(costs, conduct, lesson);
+  const one = oneThingOf(costs, conduct, lessonOf(scenario, reported));
   if (one === null) {
     if (entered.systolic === null && entered.diastolic === null) return null;
-    return <p className="debrief-one">{words.sentence(`debrief.nothing-${nothingToDo(costs, accepted)}`)}</p>;
+    return <p className="debrief-one">{nothingText(nothingToDo(costs, accepted), reported, words)}</p>;
   }
   const texts =
     one.kind === 'lesson'

@@ -58,6 +58,17 @@ describe('of one reading the number alone changes', () => {
   });
 });
 
+// Physiology handbook 2.5: a fall with each breath in cannot be measured at ordinary speed.
+test('a systolic missed by the fall with each breath in is no ordinary chance: far slower is advised, and not only another reading', () => {
+  const scenario = scenarioOf('tight-chest') as Scenario;
+  const hand = { ...GOOD_OBSERVER.hand, rateMmHgPerSecond: 4, mostPerBeatMmHg: null };
+  const instrument = { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) };
+  const found = debrief(demonstrate({ ...GOOD_OBSERVER, hand }, scenario, 29, PROPER, instrument));
+  const said = chanceTexts(found, words).join(' ');
+  expect(said).toMatch(/with each breath in .* far more slowly/);
+  expect(said).not.toContain('A second reading shows it');
+});
+
 // Assessment handbook 1: the observer is scored apart from the technique.
 test('who read right what was to be heard is told so, and what was not prepared made the difference', () => {
   const scenario = scenarioOf('quiet-morning') as Scenario;

@@ -81,6 +81,8 @@ export function chanceTexts(judged: Judged, words: Words): string[] {
       return [words.sentence('debrief.luckSays', { part, mmHg: had })];
     if (of === 'diastolic' && judged.hasGoneOn && !isMuffled) return [words.sentence('debrief.goneOnSays')];
     if (Math.abs(off) <= withinMmHg) return [];
+    if (of === 'systolic' && judged.redFlag?.code === 'paradox' && !judged.isByFeel)
+      return [words.sentence('debrief.chanceBreathSays', { mmHg: off })];
     return [
       judged.isByFeel
         ? words.sentence('debrief.feelSays', { mmHg: off })

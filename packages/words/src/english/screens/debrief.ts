@@ -156,6 +156,8 @@ export const debrief = {
     `The limit is ${say.short(f.withinMmHg)} mmHg for this person, and not the usual ${say.short(f.usualMmHg)}: whoever wrote this person down chose it.`,
   chanceSays: (f: { part: string; mmHg: number }, say: Say) =>
     `The ${f.part} that was to be had lay ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'above' : 'below'} what is true on average: beats differ by themselves, and that is not your hand. A second reading shows it.`,
+  chanceBreathSays: (f: { mmHg: number }, say: Say) =>
+    `The systolic that was to be had lay ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'above' : 'below'} what is true on average: with each breath in it falls far, and a cuff that comes down at the usual speed meets it or misses it. Let down far more slowly, and say where the first sounds come and where they come with every beat.`,
   feelSays: (f: { mmHg: number }, say: Say) =>
     `By feel ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'more' : 'less'} was to be had than by ear: a finger feels the pulse a little after the first sound.`,
   luckSays: (f: { part: string; mmHg: number }, say: Say) =>
@@ -221,9 +223,10 @@ export const debrief = {
     'What moved this reading there was no time to mend: with somebody who cannot wait, the help comes first. Nothing else that was found would have moved it more than a gauge can show.',
   'nothing-unexplained':
     'This reading is off, and no single thing that was done tells why. Look at what moved your numbers below, and take it again.',
-  'nothing-small':
-    'Nothing that was done wrong moved this reading by more than a gauge can show. Do it the same way again.',
-  'nothing-none': 'Nothing was done wrong in this reading, as far as can be told. Do it the same way again.',
+  'nothing-small': 'Nothing that was done wrong moved this reading by more than a gauge can show.',
+  'nothing-none': 'Nothing was done wrong in this reading, as far as can be told.',
+  sameAgain: 'Do it the same way again.',
+  reportsMore: 'What a good observer reports of this person besides stands at the end.',
 
   costs: 'What moved your numbers',
   costsHint:
@@ -256,6 +259,9 @@ export const debrief = {
     `over ${say.number(f.afterSeconds)} s blood gathers in the arm: the sounds become softer, and the last one comes at a higher number`,
 
   ...debriefFaults,
+
+  noGapHere:
+    'In this person nothing had gone silent. At the bedside nobody can know that, and so another reading from higher up is asked for.',
 
   figure: 'The letting down, as it was',
   figureKey:

@@ -76,11 +76,13 @@ export const debriefFaults = {
   'do-empty-and-wait': (f: Waits, say: Say) =>
     `Let all the air out and wait ${say.short(f.afterReadingSeconds)} s before pumping up again.`,
   'do-measure-the-arm': 'Measure the arm and choose the cuff by it.',
-  'do-check-the-gauge': 'Look at the zero of the gauge before you begin, and have it checked.',
+  'do-check-the-gauge':
+    'Look at the zero of the gauge before you begin: take another in place of one that is off, and have that one checked.',
   'do-check-the-hose':
     'With the valve shut, see whether the needle stays where it is; else take another cuff and hose, and have this one mended.',
   'do-look-straight-on': 'Bring the gauge to your eye and look at it straight on.',
-  'do-two-to-three-a-second': 'Let the cuff down by 2 to 3 mmHg a second; slower where the pulse is slow.',
+  'do-two-to-three-a-second':
+    'Let the cuff down by 2 to 3 mmHg a second, and where the pulse is slow or irregular by no more than 2 mmHg for each beat.',
   'do-feel-and-add-thirty': (f: Margin, say: Say) =>
     `Feel where the pulse goes, and pump ${say.short(f.marginMmHg)} mmHg above that.`,
   'do-feel-lightly': 'Feel with two or three warm fingertips, lightly, and wait for the beat.',
@@ -179,6 +181,7 @@ export const debriefFaults = {
   'lesson-three-readings': 'Take three readings: one says little where no two beats are alike.',
   'lesson-standing-readings': 'Measure again after one and three minutes on the feet.',
   'lesson-other-arm': 'Measure the other arm too.',
+  'lesson-noise-of-place': 'Find a quieter place, or take the systolic by feel and say so.',
   'lesson-pulse-rate': 'Count the pulse.',
   'lesson-breaths-rate': 'Count the breaths.',
   'lesson-temperature': 'Take the temperature.',

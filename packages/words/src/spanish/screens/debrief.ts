@@ -152,6 +152,8 @@ export const debrief: Reworded<typeof english> = {
     `El límite es de ${say.short(f.withinMmHg)} mmHg en esta persona, y no los ${say.short(f.usualMmHg)} de costumbre: lo eligió quien describió a esta persona.`,
   chanceSays: (f, say) =>
     `La ${f.part} que se podía obtener estaba ${say.number(Math.abs(f.mmHg))} mmHg por ${f.mmHg > 0 ? 'encima' : 'debajo'} de la verdadera de media: los latidos difieren por sí mismos, y eso no es su mano. Una segunda lectura lo muestra.`,
+  chanceBreathSays: (f, say) =>
+    `La sistólica que se podía obtener estaba ${say.number(Math.abs(f.mmHg))} mmHg por ${f.mmHg > 0 ? 'encima' : 'debajo'} de la verdadera de media: con cada inspiración cae mucho, y un manguito que baja a la velocidad habitual la encuentra o no. Desinfle mucho más despacio, y diga dónde vienen los primeros ruidos y dónde vienen con cada latido.`,
   feelSays: (f, say) =>
     `Por palpación se podían obtener ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'más' : 'menos'} que de oído: el dedo nota el pulso un poco después del primer ruido.`,
   luckSays: (f, say) =>
@@ -204,9 +206,10 @@ export const debrief: Reworded<typeof english> = {
     'Lo que movió esta lectura no había tiempo de corregirlo: con quien no puede esperar, primero es la ayuda. Nada más de lo que se encontró la habría movido más de lo que muestra un manómetro.',
   'nothing-unexplained':
     'Esta lectura se desvía, y ninguna cosa de las que se hicieron dice por qué. Mire abajo lo que movió sus números y tómela otra vez.',
-  'nothing-small':
-    'Nada de lo que se hizo mal movió esta lectura más de lo que muestra un manómetro. Hágalo otra vez igual.',
-  'nothing-none': 'En esta lectura nada se hizo mal, hasta donde se puede saber. Hágalo otra vez igual.',
+  'nothing-small': 'Nada de lo que se hizo mal movió esta lectura más de lo que muestra un manómetro.',
+  'nothing-none': 'En esta lectura nada se hizo mal, hasta donde se puede saber.',
+  sameAgain: 'Hágalo otra vez igual.',
+  reportsMore: 'Lo demás que un buen observador informa de esta persona está al final.',
 
   costs: 'Lo que movió sus números',
   costsHint:
@@ -239,6 +242,9 @@ export const debrief: Reworded<typeof english> = {
     `pasados ${say.number(f.afterSeconds)} s la sangre se acumula en el brazo: los ruidos se debilitan y el último llega en un número más alto`,
 
   ...debriefFaults,
+
+  noGapHere:
+    'En esta persona nada se había quedado en silencio. Junto a la persona nadie puede saberlo, y por eso se pide otra lectura desde más arriba.',
 
   figure: 'El desinflado, tal como fue',
   figureKey:

@@ -73,11 +73,13 @@ export const debriefFaults: Reworded<typeof english> = {
   'do-empty-and-wait': (f, say) =>
     `Deje salir todo el aire y espere ${say.short(f.afterReadingSeconds)} s antes de inflar otra vez.`,
   'do-measure-the-arm': 'Mida el brazo y elija el manguito según él.',
-  'do-check-the-gauge': 'Mire el cero del manómetro antes de empezar, y hágalo revisar.',
+  'do-check-the-gauge':
+    'Mire el cero del manómetro antes de empezar: tome otro en lugar del que no marque bien, y haga revisar aquel.',
   'do-check-the-hose':
     'Con la válvula cerrada, mire si la aguja se queda quieta; si no, tome otro manguito con su tubo y haga reparar este.',
   'do-look-straight-on': 'Ponga el manómetro a la altura de los ojos y mírelo de frente.',
-  'do-two-to-three-a-second': 'Desinfle de 2 a 3 mmHg por segundo; más lento si el pulso es lento.',
+  'do-two-to-three-a-second':
+    'Desinfle de 2 a 3 mmHg por segundo y, si el pulso es lento o irregular, no más de 2 mmHg por latido.',
   'do-feel-and-add-thirty': (f, say) =>
     `Palpe dónde desaparece el pulso e infle ${say.short(f.marginMmHg)} mmHg por encima.`,
   'do-feel-lightly': 'Palpe con dos o tres yemas tibias, con suavidad, y espere el latido.',
@@ -178,6 +180,7 @@ export const debriefFaults: Reworded<typeof english> = {
   'lesson-three-readings': 'Tome tres lecturas: una sola dice poco cuando no hay dos latidos iguales.',
   'lesson-standing-readings': 'Mida otra vez tras uno y tres minutos de pie.',
   'lesson-other-arm': 'Mida también el otro brazo.',
+  'lesson-noise-of-place': 'Busque un lugar más tranquilo, o tome la sistólica por palpación y dígalo.',
   'lesson-pulse-rate': 'Cuente el pulso.',
   'lesson-breaths-rate': 'Cuente las respiraciones.',
   'lesson-temperature': 'Tome la temperatura.',

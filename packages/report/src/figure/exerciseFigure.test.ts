@@ -118,26 +118,48 @@ test('nothing heard and nothing timed still draws, and says so', () => {
 
 test('the names of two moments do not lie on each other, wherever they were', () => {
   const WIDTH = 90;
-  for (let mmHg = 66; mmHg <= 150; mmHg += 2) {
-    const { svg } = exerciseFigure(
-      fallen({
-        marks: [
-          { what: 'first sound', atSeconds: null, mmHg: 170 },
-          { what: 'last sound', atSeconds: null, mmHg },
-        ],
-      }),
-      words,
-      { width: 540, height: 255 },
-    );
-    const [one, other] = elementsOf(svg)
-      .filter(({ name, text }) => name === 'text' && /sound \d/.test(text))
-      .map(({ at }) => {
-        const x = Number(at.x);
-        return { from: at['text-anchor'] === 'end' ? x - WIDTH : x, y: Number(at.y) };
-      });
-    const isBeside = Math.abs(one!.from - other!.from) >= WIDTH;
-    expect(isBeside || Math.abs(one!.y - other!.y) >= 12, `${mmHg}`).toBe(true);
+  for (const [width, height] of [
+    [540, 255],
+    [263, 345],
+  ] as const)
+    for (let mmHg = 66; mmHg <= 150; mmHg += 2) {
+      const { svg } = exerciseFigure(
+        fallen({
+          marks: [
+            { what: 'first sound', atSeconds: null, mmHg: width === 263 ? 130 : 170 },
+            { what: 'last sound', atSeconds: null, mmHg },
+          ],
+        }),
+        words,
+        { width, height, showsKey: false },
+      );
+      const [one, other] = elementsOf(svg)
+        .filter(({ name, text }) => name === 'text' && /sound \d/.test(text))
+        .map(({ at }) => {
+          const x = Number(at.x);
+          return { from: at['text-anchor'] === 'end' ? x - WIDTH : x, y: Number(at.y) };
+        });
+      const isBeside = Math.abs(one!.from - other!.from) >= WIDTH;
+      expect(isBeside || Math.abs(one!.y - other!.y) >= 11, `${width} ${mmHg}`).toBe(true);
+    }
+});
+
+test('as narrow as on a phone all of it is within its edges, and the pulse and what is true keep their names', () => {
+  const width = 263;
+  const { svg } = exerciseFigure(fallen(), words, { width, height: 345, showsKey: false });
+  const texts = elementsOf(svg).filter(({ name, at }) => name === 'text' && at.transform === undefined);
+  expect(texts.map(({ text }) => text)).toEqual(
+    expect.arrayContaining(['true 121', 'true 79', 'pulse in the arm, without a scale']),
+  );
+  for (const { at, text } of texts) {
+    // A letter is no wider than 0.62 of its size on the mean.
+    const long = 0.62 * Number(at['font-size']) * (text?.length ?? 0);
+    const from =
+      Number(at.x) - (at['text-anchor'] === 'end' ? long : at['text-anchor'] === 'middle' ? long / 2 : 0);
+    expect(from, text).toBeGreaterThanOrEqual(0);
+    expect(from + long, text).toBeLessThanOrEqual(width);
   }
+  for (const { at } of withClass(svg, 'figure-stem')) expect(Number(at.x1)).toBeLessThan(width - 12);
 });
 
 test('no name of a marked moment lies on a line of what is true, wherever the moment was', () => {

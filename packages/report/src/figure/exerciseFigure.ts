@@ -17,6 +17,7 @@ import {
   MARGIN,
   pulseStrip,
   referenceLines,
+  roomFor,
   type Scales,
   STEP_MMHG,
   STRIP,
@@ -76,9 +77,10 @@ export function exerciseFigure(
   const highest = Math.max(reference.systolic, fall.peakMmHg, ...marks.map((one) => one.mmHg));
   const low = Math.max(0, STEP_MMHG * Math.floor(lowest / STEP_MMHG));
   const high = STEP_MMHG * Math.ceil((highest + 1) / STEP_MMHG);
-  const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
+  const room = roomFor(width);
+  const [left, right, top] = [MARGIN.left, width - room.right, MARGIN.top];
   const stripBottom = height - MARGIN.bottom - Math.max(0, key.length - 1) * SMALL_LINE;
-  const bottom = stripBottom - STRIP.height - STRIP.above;
+  const bottom = stripBottom - STRIP.height - room.above;
   const scales: Scales = {
     x: scaleLinear([from, Math.max(to, from + 1)], [left, right]),
     y: scaleLinear([low, high], [bottom, top]),
@@ -86,6 +88,7 @@ export function exerciseFigure(
     right,
     top,
     bottom,
+    isNarrow: room.isNarrow,
   };
   const { x, y } = scales;
 

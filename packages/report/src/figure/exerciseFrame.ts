@@ -7,8 +7,21 @@ import { DASH, label, line, SMALL_LINE, TEXT, wrapped } from './parts.js';
 
 /** Room about the plot, in units of the figure. */
 export const MARGIN = { left: 46, right: 84, top: 34, bottom: 44 } as const;
+/** A narrower figure, as on a phone, has what is named at its right within the plot. */
+const NARROW = { width: 480, right: 12, above: 19 } as const;
 /** The strip under the plot in which the pulse runs, and what lies between. */
 export const STRIP = { height: 30, above: 8 } as const;
+/** Room at the right of the plot, and between it and the strip, of a figure of this width. */
+export function roomFor(width: number): {
+  readonly isNarrow: boolean;
+  readonly right: number;
+  readonly above: number;
+} {
+  return width < NARROW.width
+    ? { isNarrow: true, right: NARROW.right, above: NARROW.above }
+    : { isNarrow: false, right: MARGIN.right, above: STRIP.above };
+}
+
 /** Drawn before the fall, seconds. */
 export const BEFORE_SECONDS = 1;
 /** Between two lines of the scale of the cuff. */
@@ -26,6 +39,7 @@ export type Scales = {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+  readonly isNarrow: boolean;
 };
 
 /** Both axes with their numbers and names. */
@@ -66,13 +80,24 @@ export function frameOf(
   return parts;
 }
 
-/** What the reading is held against: a line for each number, its name and value at its right end. */
+/**
+ * What the reading is held against: a line for each number, its name and value at its right end; of a narrow figure over that end and,
+ * of the diastolic, over its left one, where the cuff is far above.
+ */
 export function referenceLines(
   { systolic, diastolic }: ExerciseDrawn['reference'],
-  { y, left, right }: Scales,
+  { y, left, right, isNarrow }: Scales,
   words: Words,
   paint: Paint,
 ): Svg[] {
+  const named = (of: 'systolic' | 'diastolic', mmHg: number) => {
+    const text = words.sentence('debrief.truthShort', { mmHg });
+    const how = { size: TEXT.small, isBold: true };
+    if (!isNarrow) return label(text, right + 5, y(mmHg) + 3.5, paint, how);
+    return of === 'systolic'
+      ? label(text, right, y(mmHg) - 4, paint, { ...how, anchor: 'end' })
+      : label(text, left + 4, y(mmHg) - 4, paint, how);
+  };
   return (
     [
       ['systolic', systolic, DASH.systolicLimit],
@@ -80,10 +105,7 @@ export function referenceLines(
     ] as const
   ).flatMap(([of, mmHg, dash]) => [
     line([left, y(mmHg), right, y(mmHg)], paint.ink, 0.9, dash, `figure-reference is-${of}`),
-    label(words.sentence('debrief.truthShort', { mmHg }), right + 5, y(mmHg) + 3.5, paint, {
-      size: TEXT.small,
-      isBold: true,
-    }),
+    named(of, mmHg),
   ]);
 }
 
@@ -122,7 +144,7 @@ export function gapShade(
 /** The pulse in its own strip, without a scale: how high it goes no cuff can tell. */
 export function pulseStrip(
   { arterialMmHg, tracePerSecond }: ExerciseDrawn,
-  { x, left, right }: Scales,
+  { x, left, right, isNarrow }: Scales,
   from: number,
   to: number,
   bottom: number,
@@ -143,12 +165,19 @@ export function pulseStrip(
       'stroke-width': 0.9,
       class: 'figure-pulse',
     }),
-    ...wrapped(words.sentence('debrief.pulseStrip'), MARGIN.right - 8, TEXT.small).map((text, k) =>
-      label(text, right + 5, bottom - STRIP.height + 10 + k * SMALL_LINE, paint, {
-        size: TEXT.small,
-        isMuted: true,
-      }),
-    ),
+    ...(isNarrow
+      ? [
+          label(words.sentence('debrief.pulseStrip'), left, bottom - STRIP.height - 5, paint, {
+            size: TEXT.small,
+            isMuted: true,
+          }),
+        ]
+      : wrapped(words.sentence('debrief.pulseStrip'), MARGIN.right - 8, TEXT.small).map((text, k) =>
+          label(text, right + 5, bottom - STRIP.height + 10 + k * SMALL_LINE, paint, {
+            size: TEXT.small,
+            isMuted: true,
+          }),
+        )),
     line([left, bottom - STRIP.height, left, bottom], paint.grid, 0.6, null, 'figure-grid'),
   ];
 }

@@ -106,8 +106,10 @@ export function momentShapes(
       Math.abs(from - before.from) < NAME.width &&
       Math.abs(foot - before.foot) < NAME.height
     ) {
-      const next = before.foot + NAME.height;
-      foot = clearOf(lines, next > bottom - 5 ? before.foot - NAME.height : next, bottom - 5);
+      const last = before.foot;
+      // Under the name before it or over it, in the first line that is free.
+      const feet = [1, -1, -2, -3].map((by) => clearOf(lines, last + by * NAME.height, bottom - 5));
+      foot = feet.find((one) => one <= bottom - 5 && Math.abs(one - last) >= NAME.height - 1) ?? foot;
     }
     before = { from, foot };
     const text = words.sentence('debrief.momentShort', { what: words.sentence(`debrief.${what}`), mmHg });

@@ -20,7 +20,9 @@ export function ArteryLesson({ result }: LessonProps) {
           <p>{words.sentence('debrief.arterySays', { systolic, diastolic })}</p>
           <FigureShown
             name="artery"
-            draw={(how) => exerciseFigure(runDrawn(result), words, { ...how, showsArtery: true })}
+            draw={(how) =>
+              exerciseFigure(runDrawn(result), words, { ...how, showsArtery: true, showsKey: false })
+            }
             {...RUN_FIGURE}
           />
         </div>

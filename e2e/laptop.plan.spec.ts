@@ -6,10 +6,9 @@ test('two ways of measuring are tried on the same simulated people beside the pa
 }) => {
   await page.goto(`${demo.address}/practice/plan`);
   await expect(page.getByText(/^SIMULATED: an invented person/)).toBeVisible();
-  const [first, second] = [
-    page.getByRole('group', { name: 'First way' }),
-    page.getByRole('group', { name: 'Second way' }),
-  ];
+  // Each field is named once, with the first way beside the second.
+  const of = (way: string) => ({ getByLabel: (label: string) => page.getByLabel(`${label}: ${way}`) });
+  const [first, second] = [of('First way'), of('Second way')];
 
   await test.step('what is wrong is said at its field, and nothing is begun', async () => {
     await second.getByLabel('Let down (mmHg/s)').fill('21');
@@ -35,6 +34,7 @@ test('two ways of measuring are tried on the same simulated people beside the pa
     await second.getByLabel('Readings at a visit').fill('');
     await second.getByLabel('Pulse felt for first').selectOption('yes');
     await second.getByLabel('Readings rounded to ten (0 to 1)').fill('0');
+    await expect(page.getByRole('listitem').filter({ hasText: /: first .*, second/ })).toHaveCount(3);
     await page.getByLabel('People').selectOption('1000');
     await page.getByRole('button', { name: 'Try both' }).press('Enter');
     await expect(page.getByRole('heading', { name: 'What came out' })).toBeVisible({ timeout: 60_000 });

@@ -6,7 +6,7 @@ import { Field } from '../parts/Field.js';
 import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { PlanFieldsShown } from './PlanFieldsShown.js';
 import { PlanResults } from './PlanResults.js';
-import { BEGINNINGS, differences, fieldsOf, planJson } from './planFields.js';
+import { ALL_FIELDS, BEGINNINGS, differences, fieldsOf, planJson } from './planFields.js';
 import { usePlan } from './usePlan.js';
 
 const SIZES = ['1000', '10000', '100000'] as const;
@@ -57,21 +57,22 @@ export function PlanPage() {
           else start();
         }}
       >
-        <div className="plan-ways not-printed">
-          {(
-            [
-              ['first', first, protocol],
-              ['second', second, against],
-            ] as const
-          ).map(([way, form, read]) => (
-            <PlanFieldsShown
-              key={way}
-              way={way}
-              form={form}
-              refusals={isAsked && !read.ok ? read.refusals : []}
-            />
-          ))}
-        </div>
+        <PlanFieldsShown
+          ways={[
+            { way: 'first', form: first, refusals: isAsked && !protocol.ok ? protocol.refusals : [] },
+            { way: 'second', form: second, refusals: isAsked && !against.ok ? against.refusals : [] },
+          ]}
+        />
+        <button
+          type="button"
+          className="button button-quiet not-printed"
+          disabled={apart.length === 0}
+          onClick={() => {
+            for (const { path } of ALL_FIELDS) second.set(path, first.text(path));
+          }}
+        >
+          {words.sentence('plan.copyFirst')}
+        </button>
         <div className="plan-study not-printed">
           <Field label={words.sentence('plan.people')} hint={words.sentence('plan.peopleHint')}>
             {(control) => (

@@ -1,7 +1,16 @@
 import { parsePlanProtocol, planProtocol } from '@evenfall/practice';
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { BEGINNINGS, differences, FAULT_FIELDS, fieldsOf, PLAN_FIELDS, planJson } from './planFields.js';
+import {
+  ALL_FIELDS,
+  BEGINNINGS,
+  differences,
+  FAULT_FIELDS,
+  fieldsOf,
+  PLAN_FIELDS,
+  PLAN_GROUPS,
+  planJson,
+} from './planFields.js';
 
 const read = (fields: Readonly<Record<string, string>>) =>
   parsePlanProtocol(planJson((path) => fields[path] ?? ''));
@@ -53,6 +62,12 @@ test('what is wrong is named by the field where it was typed', () => {
   ]);
   const paths = PLAN_FIELDS.map(({ path }) => path);
   expect(wrong({ 'home/days': '3' }).every((field) => paths.includes(field))).toBe(true);
+});
+
+test('every field stands in one group, in the order of the work', () => {
+  expect(PLAN_GROUPS.flatMap(({ fields }) => fields.map(({ path }) => path))).toEqual(
+    ALL_FIELDS.map(({ path }) => path),
+  );
 });
 
 test('in what two ways differ is said in the words of the form, and nothing of what they have alike', () => {

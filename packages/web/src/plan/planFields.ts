@@ -84,7 +84,34 @@ export const PLAN_FIELDS: readonly PlanField[] = [
 export const FAULT_FIELDS: readonly PlanField[] = PLAN_FAULTS.map((code) =>
   number(`faults/${code}`, `debrief.fault-${code}`, 'plan.nobody'),
 );
-const ALL_FIELDS = [...PLAN_FIELDS, ...FAULT_FIELDS];
+export const ALL_FIELDS = [...PLAN_FIELDS, ...FAULT_FIELDS];
+
+export type PlanGroup = { readonly says: PlanName; readonly fields: readonly PlanField[] };
+
+const group = (says: PlanName, first: string, last: string): PlanGroup => {
+  const at = (path: string) => PLAN_FIELDS.findIndex((one) => one.path === path);
+  return { says, fields: PLAN_FIELDS.slice(at(first), at(last) + 1) };
+};
+
+/** Every field in the group in which it stands on the page, in the order of the work. */
+export const PLAN_GROUPS: readonly PlanGroup[] = [
+  group('plan.groupBefore', 'restMinutes', 'measuredBy'),
+  group('plan.groupCounting', 'pulseWindowSeconds', 'countFirst'),
+  group('plan.groupCuff', 'cuff', 'peakMmHg'),
+  group('plan.groupReading', 'rateMmHgPerSecond', 'tenShare'),
+  group('plan.groupVisit', 'rule', 'guideline'),
+  group('plan.groupHome', 'home/days', 'home/droppedDays'),
+  { says: 'plan.faults', fields: FAULT_FIELDS },
+];
+
+/** Whether both ways have the same in this field, as they stand in the form. */
+export function isAlike(
+  { path }: PlanField,
+  first: (path: string) => string,
+  second: (path: string) => string,
+) {
+  return first(path).trim() === second(path).trim();
+}
 const NESTED = ['home', 'faults'] as const;
 
 /** A way of measuring as the form shows it. */
@@ -145,7 +172,7 @@ export function differences(
   second: (path: string) => string,
   words: Words,
 ): string[] {
-  return ALL_FIELDS.filter(({ path }) => first(path).trim() !== second(path).trim()).map((field) => {
+  return ALL_FIELDS.filter((field) => !isAlike(field, first, second)).map((field) => {
     const said = (typed: string) => {
       const choice = field.choices?.find(({ id }) => id === typed);
       if (choice !== undefined) return choice.says(words);

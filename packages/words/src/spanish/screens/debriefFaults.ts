@@ -172,7 +172,7 @@ export const debriefFaults: Reworded<typeof english> = {
   'lesson-by-feel': 'Tome la sistólica por palpación, y escríbala así.',
   'lesson-pulse-full-minute': 'Cuente el pulso un minuto entero.',
   'lesson-breaths-full-minute': 'Cuente las respiraciones un minuto entero.',
-  'lesson-apex-rate': 'Cuente también en la punta, un minuto entero, y escriba las dos frecuencias.',
+  'lesson-apex-rate': 'Cuente también en el ápex, un minuto entero, y escriba las dos frecuencias.',
   'lesson-pulse-irregular': 'Diga que el pulso es irregular.',
   'lesson-breaths-irregular': 'Diga que la respiración es irregular.',
   'lesson-pulse-weak': 'Diga que el pulso es débil.',

@@ -128,7 +128,7 @@ export const practice: Reworded<typeof english> = {
   personSideRoom: 'La persona, en una sala aparte con la puerta cerrada',
   'mend-noise': 'Ir a una sala aparte y cerrar la puerta',
   clock: 'Reloj de la pared',
-  sat: (f) => `Sentado desde hace ${f.minutes} min`,
+  sat: (f) => `Reposo: ${f.minutes} min`,
   letSit: 'Dejar que esté sentado tranquilo hasta cumplir cinco minutos',
   letPass: 'Dejar pasar un minuto',
   noMoreTime: 'La visita ha durado veinte minutos: en ella ya no pasa más tiempo.',

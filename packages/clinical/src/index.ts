@@ -341,7 +341,7 @@ export type { AveragingOrigin } from './round/averagingOrigins.js';
 export { AVERAGING_ORIGINS } from './round/averagingOrigins.js';
 export type { AveragingMethod, AveragingRule, AveragingRuleId, Difference } from './round/averagingRules.js';
 export { AVERAGING_RULE_IDS, AVERAGING_RULES, averagingRule } from './round/averagingRules.js';
-export { isCategoryHeldBack } from './round/categoryBeside.js';
+export { isCategoryHeldBack, isCategoryOfLow } from './round/categoryBeside.js';
 export type { RoundCategory } from './round/categoryOfRound.js';
 export type { Estimate, RoundEvent, RoundMeasure, RoundRate, RoundValue, Wanted } from './round/event.js';
 export { ROUND_FIGURES } from './round/figures.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isCategoryHeldBack } from './categoryBeside.js';
+import { isCategoryHeldBack, isCategoryOfLow } from './categoryBeside.js';
 
 const NOTHING = { category: { level: 'usual' }, actNow: [], standing: null } as const;
 const STOOD = { positive: false, delayed: null, flags: [] } as const;
@@ -26,4 +26,15 @@ test.each([
   ['no category', { ...NOTHING, category: null, actNow: LOW }, false],
 ] as const)('a category beside %s', (_name, made, isHeld) => {
   expect(isCategoryHeldBack(made)).toBe(isHeld);
+});
+
+test('no category is named of a pressure that is itself low, and one is of a pressure beside a low one', () => {
+  const alert = { condition: 'very-low-pressure', figures: { systolic: 84, veryLowSystolic: 90 } };
+  const of = (systolic: string | null, flags: { code: string }[] = []) => ({ shown: { systolic }, flags });
+  expect(isCategoryOfLow({ category: of('84'), actNow: [alert] })).toBe(true);
+  expect(isCategoryOfLow({ category: of('88', [{ code: 'very-low' }]), actNow: [] })).toBe(true);
+  expect(isCategoryOfLow({ category: of('70', [{ code: 'child-low' }]), actNow: [] })).toBe(true);
+  expect(isCategoryOfLow({ category: of('128'), actNow: [alert] })).toBe(false);
+  expect(isCategoryOfLow({ category: of(null), actNow: [alert] })).toBe(false);
+  expect(isCategoryOfLow({ category: null, actNow: [alert] })).toBe(false);
 });

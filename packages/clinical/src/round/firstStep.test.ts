@@ -9,6 +9,7 @@ import type { ReadingsCircumstances } from './furtherReading.js';
 import { nextStep } from './nextStep.js';
 import { DEFAULT_PLAN_RULES } from './planRules.js';
 import { readingsRulesOf } from './readingsRules.js';
+import { DEFAULT_RECHECK_RULES } from './recheckRules.js';
 import { NO_ROUND_FACTS } from './roundFacts.js';
 import { roundState } from './roundState.js';
 import { PLACE } from './testing.js';
@@ -56,6 +57,7 @@ test.each([
         cuff: DEFAULT_CUFF_RULES,
         arms: DEFAULT_ARMS_RULES,
         actNow: DEFAULT_ACT_NOW_RULES,
+        recheck: DEFAULT_RECHECK_RULES,
       };
       const first = firstStep(state, NO_ROUND_FACTS, rules);
       expect(first.step).toBe(step);

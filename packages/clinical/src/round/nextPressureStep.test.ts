@@ -350,3 +350,27 @@ test('the other arm can be asked for until it was measured, and not where it is 
   expect(open([at('sit', 128, { site: 'forearm' })])).toBe(false);
   expect(open(sat(2), { ...KNOWN, arms: [{ kind: 'fistula', side: 'left' }] })).toBe(false);
 });
+
+// Bedside handbook 3.16: severe and no emergency feature: rest 5 min, repeat by hand; in pregnancy within 15 min, without that rest.
+describe('after a severe reading there is one wait', () => {
+  const severe = (more: Partial<RoundReading> = {}) =>
+    at('sit', 182, { diastolic: 122, atSeconds: 200, ...more });
+  const { gapSeconds } = DEFAULT_ROUND_RULES.readings;
+
+  test('the rest of the person, as long as the place has it', () => {
+    const rest = DEFAULT_ROUND_RULES.recheck.severeRestSeconds;
+    expect(rest).toBe(300);
+    expect(next([severe()])).toMatchObject({ step: 'repeat', waitSeconds: 300, earliestAtSeconds: 500 });
+    const rules = {
+      ...DEFAULT_ROUND_RULES,
+      recheck: { ...DEFAULT_ROUND_RULES.recheck, severeRestSeconds: 600 },
+    };
+    expect(next([severe()], { rules })).toMatchObject({ waitSeconds: 600, earliestAtSeconds: 800 });
+  });
+
+  test('and that of the arm where it is not severe, or is in pregnancy', () => {
+    expect(next([at('sit', 178, { atSeconds: 200 })])).toMatchObject({ waitSeconds: gapSeconds });
+    const pregnant = { ...KNOWN, isPregnant: true };
+    expect(next([severe()], { facts: pregnant })).toMatchObject({ step: 'repeat', waitSeconds: gapSeconds });
+  });
+});

@@ -7,6 +7,7 @@ import { UNKNOWN_READINGS_CIRCUMSTANCES } from './furtherReading.js';
 import { missingSigns, nextPressureStep, nextStep, type StepRules } from './nextStep.js';
 import { DEFAULT_PLAN_RULES } from './planRules.js';
 import { readingsRulesOf } from './readingsRules.js';
+import { DEFAULT_RECHECK_RULES } from './recheckRules.js';
 import { NO_ROUND_FACTS, type RoundFacts } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
 import { roundState } from './roundState.js';
@@ -18,6 +19,7 @@ const RULES: StepRules = {
   arms: DEFAULT_ARMS_RULES,
   cuff: DEFAULT_CUFF_RULES,
   actNow: DEFAULT_ACT_NOW_RULES,
+  recheck: DEFAULT_RECHECK_RULES,
 };
 const KNOWN: RoundFacts = { ...NO_ROUND_FACTS, ageMonths: 600, isFirstPressure: false };
 

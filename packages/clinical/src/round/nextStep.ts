@@ -14,11 +14,14 @@ import { isAtOnceAfter } from './atOnce.js';
 import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
 import type { RoundRate } from './event.js';
 import { type FurtherReadingCode, furtherReading, type ReadingsCircumstances } from './furtherReading.js';
+import { NOTHING_KNOWN } from './knownSigns.js';
 import { isToLieDown, laidDownBy } from './lieDown.js';
 import { DAY_OF_ROUND, placeFactsOf } from './placeFacts.js';
 import type { PlanRules } from './planRules.js';
 import { isOnePlace, isUpright, readingsOf, seriesOf } from './readingsOf.js';
 import type { ReadingsRules } from './readingsRules.js';
+import { recheckClass } from './recheckClass.js';
+import type { RecheckRules } from './recheckRules.js';
 import type { RoundFacts } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
 import { isAnswered, type RoundState, valuesOf } from './roundState.js';
@@ -60,6 +63,7 @@ export type StepRules = {
   readonly arms: ArmsRules;
   readonly cuff: CuffRules;
   readonly actNow: ActNowRules;
+  readonly recheck: RecheckRules;
 };
 
 /**
@@ -152,7 +156,7 @@ function pressureStep(
   // Whoever is measured in another posture already is not brought back for the arms in the middle of it.
   const isElsewhere = arms !== null && arms.posture !== last.posture;
   const steps = [
-    isLaid ? againLaidDown(readings, facts, known, rules) : again(readings, known, rules),
+    isLaid ? againLaidDown(readings, facts, known, rules) : again(readings, facts, known, rules),
     otherArm(state, isLaid || isNobodyWaiting, facts, rules),
     ...(isElsewhere ? [postures, arms] : [arms, postures]),
   ].filter((one) => one !== null);
@@ -231,21 +235,39 @@ export function postureLaidDown(facts: RoundFacts, { cuff }: Pick<StepRules, 'cu
 
 /**
  * Another reading of the place of the first one; whatever became of them, as many as are taken at most are asked for. Where nobody
- * waits, {@link againHere} asks for the one repeat: then other signs and help come first, and no average needs a third.
+ * waits, {@link againHere} asks for the one repeat: then other signs and help come first, and no average needs a third. After a
+ * severe one the person rests for as long as it is looked at again, and not for the gap of the arm alone: there is one wait.
  */
 function again(
   readings: readonly RoundReading[],
+  facts: RoundFacts,
   known: ReadingsCircumstances,
-  { readings: rules }: StepRules,
+  { readings: rules, recheck, actNow }: StepRules,
 ): NextStep | null {
   if (known.atOnce === true || known.unwell === true) return null;
   const first = readings[0] as RoundReading;
   const series = seriesOf(readings, first);
   const further = furtherReading(series, known, rules);
   if (!further.isNeeded || passes(series.length, SIDE.stopAtReadings, rules.stopAtReadings)) return null;
-  const { why, earliestAtSeconds, waitSeconds } = further;
+  const { why } = further;
+  const last = readings.at(-1) as RoundReading;
+  const waitSeconds = Math.max(
+    further.waitSeconds ?? 0,
+    isSevereAtRest(last, facts, actNow) ? recheck.severeRestSeconds : 0,
+  );
+  const earliestAtSeconds = last.atSeconds === null ? null : last.atSeconds + waitSeconds;
   const { side, site, posture } = first;
   return step('repeat', { why, earliestAtSeconds, waitSeconds, side, site, posture });
+}
+
+/** Whether a reading is severe and the person rests before it is taken again; in pregnancy and the weeks after nobody waits so long. */
+function isSevereAtRest(
+  { systolic, diastolic }: RoundReading,
+  { ageMonths, isPregnant, weeksAfterBirth }: RoundFacts,
+  actNow: ActNowRules,
+): boolean {
+  const known = { ...NOTHING_KNOWN, systolic, diastolic, ageMonths, pregnant: isPregnant, weeksAfterBirth };
+  return recheckClass(known, { unwell: null, abnormal: null }, actNow) === 'severe';
 }
 
 /**
@@ -254,15 +276,15 @@ function again(
  */
 function againLaidDown(
   readings: readonly RoundReading[],
-  { ageMonths }: RoundFacts,
+  facts: RoundFacts,
   known: ReadingsCircumstances,
   rules: StepRules,
 ): NextStep | null {
-  const by = laidDownBy(readings, ageMonths, rules.actNow);
+  const by = laidDownBy(readings, facts.ageMonths, rules.actNow);
   const at = by === null ? readings.length : readings.indexOf(by);
   const after = readings.slice(at + 1).filter((one) => !isUpright(one));
   if (after.length === 0) return null;
-  const next = again(after, known, rules);
+  const next = again(after, facts, known, rules);
   const wasAtRest = readings.slice(0, at).some((one) => !isUpright(one));
   return !wasAtRest || next?.why.some(({ code }) => code === 'severe-again') === true ? next : null;
 }

@@ -6,6 +6,7 @@ import { standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { SecondCode } from '../second/SecondCode.js';
 import type { useSecond } from '../second/useSecond.js';
+import { againSeconds, againText } from './againWait.js';
 import { postureField } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PostureHere } from './PostureHere.js';
@@ -39,7 +40,10 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const held = place.posture === 'stand' ? lowBeforeStanding(standing) : [];
   // Whoever stands already is measured: then the reading comes first again, beside the warning.
   const isHeld = held.length > 0 && (pressure.upright ?? null) === null;
-  const isWaiting = wait !== null && wait > 0;
+  // Whoever was severe rests for longer than an arm does: then that is the one wait that is said.
+  const restSeconds = isAtOnce ? 0 : (againSeconds(pressure, standing.nextPressure, now) ?? 0);
+  const isResting = restSeconds > (wait ?? 0) && pressure.values.at(-1)?.place.side === place.side;
+  const isWaiting = isResting || (wait !== null && wait > 0);
   const known = knownAt(pressure, place);
   const { mmHg, by } = inflateTo(known, inflation);
   const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
@@ -116,11 +120,13 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
         <WaitLine
           isOver={!isWaiting}
           text={
-            wait === null
-              ? words.sentence('pressure.waitUnknown')
-              : isWaiting
-                ? words.sentence('pressure.wait', { seconds: wait })
-                : words.sentence('pressure.mayPump')
+            isResting
+              ? againText(restSeconds, round.inForce.roundRules.readings.gapSeconds, words)
+              : wait === null
+                ? words.sentence('pressure.waitUnknown')
+                : isWaiting
+                  ? words.sentence('pressure.wait', { seconds: wait ?? 0 })
+                  : words.sentence('pressure.mayPump')
           }
         />
       )}

@@ -26,10 +26,11 @@ import { readingRemoved } from '../round/slip.js';
 import { type RoundStanding, readingOf, readingsSoFar, standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
+import { againSeconds, againText } from './againWait.js';
 import { notesOf } from './notesOf.js';
 import { PlaceLine } from './PlaceLine.js';
 import { placeText } from './placeText.js';
-import { type DraftRun, secondsBetween } from './pressureDraft.js';
+import type { DraftRun } from './pressureDraft.js';
 import {
   withNextReading,
   withPressureAt,
@@ -288,7 +289,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
         {isHeld ? (isToLie ? stop : toReview)(' button-first button-large') : null}
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <>
-            {isAtOnce ? null : <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />}
+            {isAtOnce ? null : <Countdown round={round} next={nextPressure} gapSeconds={gapSeconds} />}
             <WhereAgain
               next={nextPressure}
               last={last}
@@ -365,18 +366,20 @@ function WhereAgain({ next: { side, site, posture }, last: { place }, isOtherAft
   );
 }
 
-function Countdown({ last, gapSeconds }: { readonly last: DraftRun; readonly gapSeconds: number }) {
+type CountdownProps = {
+  readonly round: Round;
+  readonly next: NextStep;
+  readonly gapSeconds: number;
+};
+
+function Countdown({ round, next, gapSeconds }: CountdownProps) {
   const { words } = useApp();
-  const now = useNow(true);
-  const gone = secondsBetween(last.keptAt, now);
-  if (gone === null) return <p className="soft small">{words.sentence('pressure.waitUnknown')}</p>;
-  const seconds = Math.ceil(gapSeconds - gone);
+  const seconds = againSeconds(round.draft.pressure, next, useNow(true));
+  if (seconds === null) return <p className="soft small">{words.sentence('pressure.waitUnknown')}</p>;
   return (
     <WaitLine
-      isOver={seconds <= 0}
-      text={
-        seconds > 0 ? words.sentence('pressure.againIn', { seconds }) : words.sentence('pressure.againNow')
-      }
+      isOver={seconds === 0}
+      text={seconds > 0 ? againText(seconds, gapSeconds, words) : words.sentence('pressure.againNow')}
     />
   );
 }

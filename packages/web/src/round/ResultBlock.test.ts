@@ -18,7 +18,7 @@ function categoryLine(systolic: string, more: object = {}): string {
     arms: null,
     standing: null,
   };
-  const value = { ...none, scores: [], rechecks: [], category, earlyWarning, ...more };
+  const value = { ...none, scores: [], rechecks: [], actNow: [], category, earlyWarning, ...more };
   const line = resultLines(value as never, words).find(({ name }) => name === 'Category');
   return line?.text ?? '';
 }
@@ -48,6 +48,26 @@ test('beside a low pressure a category says that it speaks of high ones alone', 
   expect(categoryLine('92', { earlyWarning: null })).not.toContain('high pressure alone');
 });
 
+// Bedside handbook 3.17: a systolic of 90 or under is very low.
+test('beside a pressure under the low limit no category is named at all', () => {
+  const text = categoryLine('84', {
+    actNow: [{ condition: 'very-low-pressure', figures: { systolic: 84, veryLowSystolic: 90 } }],
+  });
+  expect(text).toBe('None is named: the categories are of high pressure, and this one is low.');
+});
+
+test('a score of which signs are missing is not read as a zero', () => {
+  const text = (atLeast: number, missing: readonly string[]) => {
+    const earlyWarning = { total: null, atLeast, missing, response: null, flags: [] };
+    const none = { category: null, arms: null, standing: null, pressure: null, scores: [], rechecks: [] };
+    const value = { ...none, meanPressureMmHg: null, pulsePressureMmHg: null, actNow: [], earlyWarning };
+    return resultLines(value as never, words)[0]?.text;
+  };
+  expect(text(0, ['temperature', 'consciousness'])).toMatch(/^not scored whole: 2 parts missing \(/);
+  expect(text(0, ['temperature'])).toMatch(/^not scored whole: 1 part missing \(/);
+  expect(text(3, ['temperature'])).toMatch(/^not scored whole, at least 3: 1 part missing \(/);
+});
+
 describe('the order in which the result is read', () => {
   const none = {
     meanPressureMmHg: null,
@@ -72,7 +92,7 @@ describe('the order in which the result is read', () => {
     const isFirst = (more: object, notes?: typeof NO_ROUND_NOTES) =>
       lines(more, notes).find(({ name }) => name === 'Category')?.isFlagFirst;
     expect(isFirst({})).toBe(false);
-    expect(isFirst({ actNow: [{ condition: 'very-low-pressure' }] })).toBe(true);
+    expect(isFirst({ actNow: [{ condition: 'very-low-pressure', figures: { systolic: 84 } }] })).toBe(true);
     const category = [{ code: 'diastolic-of-muffling', figures: {} }] as const;
     expect(isFirst({}, { ...NO_ROUND_NOTES, category })).toBe(true);
   });

@@ -2,6 +2,7 @@ import {
   armsBeside,
   type Flag,
   isCategoryHeldBack,
+  isCategoryOfLow,
   isLowForScore,
   NO_ROUND_NOTES,
   needsBeside,
@@ -154,7 +155,9 @@ export function resultLines(
           {
             ...line(
               words.sentence('result.category'),
-              `${categoryText(category, pressure, words)}${saysNothingOfLow(value, words)}`,
+              isCategoryOfLow(value)
+                ? words.sentence('result.noneOfLow')
+                : `${categoryText(category, pressure, words)}${saysNothingOfLow(value, words)}`,
               [...notes.category, ...category.why, ...category.flags],
             ),
             isFlagFirst: notes.category.length > 0 || isCategoryHeldBack(value),

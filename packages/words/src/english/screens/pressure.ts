@@ -133,6 +133,8 @@ export const pressure = {
   again: 'Take the next reading',
   againNow: 'The next reading may be taken now.',
   againIn: (f: { seconds: number }, say: Say) => `The next reading in ${say.counted(f.seconds, SECONDS)}.`,
+  againAfterRest: (f: { seconds: number }, say: Say) =>
+    `The person rests: the next reading in ${stopwatch(f.seconds, say)} min.`,
   otherArm: 'Take the other arm',
   lying: 'Take it lying',
   standing: 'Take it standing',

@@ -19,13 +19,14 @@ export const result = {
     `${highest(f, say)}, and no average yet: it falls in “${f.category}” by ${f.guideline}.`,
   atLeastIn: (f: { pressure: string; category: string; guideline: string }) =>
     `The ${f.pressure} alone falls in “${f.category}” by ${f.guideline}; without the other number there is no category.`,
+  noneOfLow: 'None is named: the categories are of high pressure, and this one is low.',
   highAlone: 'A category speaks of high pressure alone, not of a low one.',
   notPlaced: 'It cannot be put in a category.',
   noProtocol: 'No protocol was chosen here, so no category is shown.',
   earlyWarning: 'Early-warning score',
   points: (f: { points: number }, say: Say) => `${say.short(f.points)}`,
   atLeast: (f: { points: number; parts: readonly string[] }, say: Say) =>
-    `at least ${say.short(f.points)}: not known ${f.parts.length === 1 ? 'is' : 'are'} ${say.allOf(f.parts)}`,
+    `not scored whole${f.points === 0 ? '' : `, at least ${say.short(f.points)}`}: ${say.counted(f.parts.length, { one: 'part', other: 'parts' })} missing (${say.allOf(f.parts)})`,
   college: 'Numbers of the Royal College of Physicians, London 2017.',
   notWhole: 'not whole: parts are missing',
   meanPressure: 'Mean pressure',

@@ -128,6 +128,8 @@ export const pressure: Reworded<typeof english> = {
   noRange: 'Sin intervalo: necesita el pulso y los tiempos del inflado.',
   again: 'Tomar la siguiente lectura',
   againNow: 'La siguiente lectura ya se puede tomar.',
+  againAfterRest: (f, say) =>
+    `La persona reposa: la siguiente lectura dentro de ${stopwatch(f.seconds, say)} min.`,
   againIn: (f, say) => `La siguiente lectura dentro de ${say.counted(f.seconds, SECONDS)}.`,
   otherArm: 'Tomar el otro brazo',
   lying: 'Tomarla en decúbito',

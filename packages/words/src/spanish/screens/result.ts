@@ -17,13 +17,14 @@ export const result: Reworded<typeof english> = {
     `${highest(f, say)}, y todavía sin media: cae en «${f.category}» según ${f.guideline}.`,
   atLeastIn: (f) =>
     `La ${f.pressure} por sí sola cae en «${f.category}» según ${f.guideline}; sin el otro número no hay categoría.`,
+  noneOfLow: 'No se nombra ninguna: las categorías son de presión alta, y esta es baja.',
   highAlone: 'Una categoría habla solo de la presión alta, no de una baja.',
   notPlaced: 'No se puede poner en una categoría.',
   noProtocol: 'Aquí no se eligió ningún protocolo, así que no se muestra ninguna categoría.',
   earlyWarning: 'Puntuación de alerta temprana',
   points: (f, say) => `${say.short(f.points)}`,
   atLeast: (f, say) =>
-    `al menos ${say.short(f.points)}: no se ${f.parts.length === 1 ? 'conoce' : 'conocen'} ${say.allOf(f.parts)}`,
+    `sin completar${f.points === 0 ? '' : `, al menos ${say.short(f.points)}`}: ${f.parts.length === 1 ? 'falta' : 'faltan'} ${say.counted(f.parts.length, { one: 'parte', other: 'partes' })} (${say.allOf(f.parts)})`,
   college: 'Números del Royal College of Physicians, Londres 2017.',
   notWhole: 'incompleta: faltan partes',
   meanPressure: 'Presión media',

@@ -25,6 +25,9 @@ test.each([
 
 test('that nobody said how long is nothing said of too short', () => {
   expect(lyingFlags(null)).toEqual([]);
+  // From which a fall on standing is told: then that it is not known is said.
+  expect(lyingFlags(null, true)).toEqual([{ code: 'lying-not-known', figures: { neededMinutes: 5 } }]);
+  expect(lyingFlags(5, true)).toEqual([]);
 });
 
 test('a reading that is taken when the wait is over is not too early', () => {

@@ -3,7 +3,7 @@ import { roundTo } from '../contract/rounding.js';
 import { ROUND_FIGURES as F } from './figures.js';
 import { isRestWhole } from './rest.js';
 
-export type LyingCode = 'lying-too-short';
+export type LyingCode = 'lying-too-short' | 'lying-not-known';
 
 const SECONDS = 60;
 
@@ -23,9 +23,15 @@ export function lyingDue(seconds: number): number {
   return Math.max(0, F.lyingBeforeMinutes.value * SECONDS - seconds);
 }
 
-/** That a reading came before the person had lain long enough; nothing where nobody said how long. */
-export function lyingFlags(minutes: number | null): Flag<LyingCode>[] {
-  if (minutes === null) return [];
+/**
+ * That a reading came before the person had lain long enough; where nobody said how long, that it is not known, if a fall on standing
+ * is told from it.
+ */
+export function lyingFlags(minutes: number | null, isBaseline = false): Flag<LyingCode>[] {
+  if (minutes === null) {
+    const neededMinutes = F.lyingBeforeMinutes.value;
+    return isBaseline ? [{ code: 'lying-not-known', figures: { neededMinutes } }] : [];
+  }
   const neededMinutes = F.lyingBeforeMinutes.value;
   const isLong = isRestWhole({ seconds: minutes * SECONDS, neededSeconds: neededMinutes * SECONDS });
   return isLong ? [] : [{ code: 'lying-too-short', figures: { minutes, neededMinutes } }];

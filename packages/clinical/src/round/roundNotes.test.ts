@@ -64,6 +64,17 @@ describe('two readings of one arm by the times that are kept', () => {
     expect(ofReading).toHaveProperty('c');
   });
 
+  // Bedside handbook 3.14: lie 5 min, then measure. Where nobody said for how long, the times are all that is known.
+  test('a lying one of unknown minutes, right after a sitting one, is too soon and no sure baseline', () => {
+    const lying = reading('b', 1011, { posture: 'lie' });
+    const standing = reading('c', 1080, { posture: 'stand', uprightMinutes: 1 });
+    expect(codesOf('b', first, lying)).toEqual(['too-soon-by-times']);
+    expect(codesOf('b', first, lying, standing)).toEqual(['lying-not-known', 'too-soon-by-times']);
+    expect(codesOf('c', first, lying, standing)).toEqual([]);
+    const said = { ...lying, lyingMinutes: 6 };
+    expect(codesOf('b', first, said, standing)).toEqual([]);
+  });
+
   test('where the rest of the arm is known the rule of the run has said it', () => {
     expect(codesOf('b', first, reading('b', 1010, { isRestKnown: true }))).toEqual([]);
   });

@@ -70,13 +70,14 @@ export function roundNotes(
 ): RoundNotes {
   const spacing = spacingFlags(readings, gapSeconds);
   const firstUp = readings.findIndex(({ posture }) => posture === 'stand');
+  const baseline = readings.slice(0, Math.max(0, firstUp)).findLast(isLying);
   const notes = readings.map((reading, at): readonly [string, readonly Flag<NoteCode>[]] => {
     const soon = spacing.get(reading.id);
     return [
       reading.id,
       [
         // Who lies down again after standing is no baseline of the test.
-        ...(firstUp >= 0 && at > firstUp ? [] : lyingFlags(reading.lyingMinutes)),
+        ...(firstUp >= 0 && at > firstUp ? [] : lyingFlags(reading.lyingMinutes, reading === baseline)),
         ...(soon === undefined ? [] : [soon]),
         ...pulseFlags(reading, readings, pulses),
       ],
@@ -91,6 +92,10 @@ export function roundNotes(
       : [],
     repeat: repeatAtOnce(readings),
   };
+}
+
+function isLying({ posture }: NotedReading): boolean {
+  return posture === 'lie' || posture === 'lie-left';
 }
 
 /** A pulse was counted in another posture before, and none in this one: neither with a reading nor between two of another. */

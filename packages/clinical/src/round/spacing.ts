@@ -15,6 +15,8 @@ export type SpacedReading = Pick<RoundReading, 'id' | 'site' | 'side' | 'posture
   readonly isRestKnown: boolean;
   /** Very low or unwell: the next is asked for without a wait. Absent is no. */
   readonly isNextAtOnce?: boolean;
+  /** Minutes lying before it: null where nobody said, absent where that is not asked. */
+  readonly lyingMinutes?: number | null;
 };
 
 /** A time that was typed says the minute alone. */
@@ -23,7 +25,8 @@ const MINUTE = 60;
 /**
  * The readings that came sooner after the one before them on the same limb than the protocol leaves between two, by the
  * times that are kept with them; by id. Of a time without seconds nothing is told, nor where the person changed their posture
- * between the two: the test of lying and standing has minutes of its own.
+ * between the two: the test of lying and standing has minutes of its own. Where nobody said for how long they had lain, it has none,
+ * and the times are all that is known.
  *
  * Source: bedside handbook 3.10 (the gap of each guideline; under 60 s is warned of), 3.14 (on the feet at 1 and 3 min).
  */
@@ -35,7 +38,8 @@ export function spacingFlags(
   const inTime = [...readings].sort((a, b) => a.measuredSeconds - b.measuredSeconds);
   for (const [at, reading] of inTime.entries()) {
     const before = inTime.slice(0, at).findLast((one) => isSameLimb(one, reading));
-    if (before === undefined || before.posture !== reading.posture) continue;
+    if (before === undefined) continue;
+    if (before.posture !== reading.posture && !isLyingUnsaid(reading)) continue;
     if (before.isNextAtOnce === true) continue;
     if (reading.isRestKnown || isTyped(before) || isTyped(reading)) continue;
     const apartSeconds = settled(reading.measuredSeconds - before.measuredSeconds);
@@ -48,4 +52,8 @@ export function spacingFlags(
 
 function isTyped({ measuredSeconds }: SpacedReading): boolean {
   return measuredSeconds % MINUTE === 0;
+}
+
+function isLyingUnsaid({ posture, lyingMinutes }: SpacedReading): boolean {
+  return (posture === 'lie' || posture === 'lie-left') && lyingMinutes === null;
 }

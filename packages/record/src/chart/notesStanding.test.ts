@@ -97,8 +97,9 @@ test('a pulse that was counted after the reading on the feet is one of that post
       .flat()
       .map(({ code }) => code);
   const runs = [placed(1, 'lie', 76), placed(2, 'stand', null)];
-  expect(said(...runs)).toEqual(['no-pulse-in-posture']);
-  expect(said(...runs, count(3))).toEqual([]);
+  // Nobody said for how long they had lain.
+  expect(said(...runs)).toEqual(['lying-not-known', 'no-pulse-in-posture']);
+  expect(said(...runs, count(3))).toEqual(['lying-not-known']);
 });
 
 /** A test of lying and standing that ended at one minute, which came without a signing. */

@@ -64,6 +64,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
     draft.pressure.place?.posture === 'stand' &&
     reading.place.posture === 'stand' &&
     isToLieDown(readingsSoFar(draft, { ...round, program }), ageMonths, actNow);
+  const whyFall = whyNext(standing).filter(({ code }) => code === 'fall-on-standing');
   // An alert of a low pressure says itself what the repeat read.
   const isRepeatSaid =
     notes.repeat !== null &&
@@ -86,13 +87,14 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       ) : null}
       <AskPanel round={round} standing={standing} />
       <AskUpright round={round} reading={reading} />
+      {/* Of a reading on the feet the fall comes before how it was taken. */}
+      <Flags flags={[...fallHere(reading, draft, standing, notes), ...whyFall]} isAnnounced />
       <Flags flags={value.flags} isAnnounced />
       <Flags flags={notes.ofReading[entry] ?? []} isAnnounced />
       {reading === draft.pressure.values.at(-1) && reading.place.posture !== 'stand' ? (
         <Flags flags={notes.arms} isAnnounced />
       ) : null}
-      <Flags flags={fallHere(reading, draft, standing, notes)} isAnnounced />
-      <Flags flags={whyNext(standing)} isAnnounced />
+      <Flags flags={whyNext(standing).filter((one) => !whyFall.includes(one))} isAnnounced />
       <PlaceLine round={round} place={reading.place} gauge={reading.gauge ?? null} />
       <RangeOfReading value={value} />
       <DeflationStrip content={content} />

@@ -2,15 +2,18 @@ import {
   type ActNowRules,
   isNoneToCome,
   isToLieDown,
+  postureLaidDown,
   type RoundReading,
   type StandingDue,
   uprightAsk,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
+import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
+import { roundFactsIn } from '../round/facts.js';
 import { readingsSoFar } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
-import { withUpright, withUprightStopped } from './pressureSteps.js';
+import { withStandingStopped, withUpright, withUprightStopped } from './pressureSteps.js';
 import { SinceClock } from './SinceClock.js';
 import { uprightUntil } from './upright.js';
 import { WaitLine } from './WaitLine.js';
@@ -53,12 +56,37 @@ export function UprightClock({ round, isHere = false, isHeld = false, isDueLater
       onSince={(since) => round.change((draft) => withUpright(draft, since))}
       onStop={() => round.change(withUprightStopped)}
     >
-      {(seconds) =>
-        isDueLater && !isToLie ? null : (
-          <DueLine seconds={seconds} readings={readings} ageMonths={ageMonths} actNow={actNow} />
-        )
-      }
+      {(seconds) => (
+        <>
+          {isDueLater && !isToLie ? null : (
+            <DueLine seconds={seconds} readings={readings} ageMonths={ageMonths} actNow={actNow} />
+          )}
+          {isHere ? <FeelsFaint round={round} /> : null}
+        </>
+      )}
     </SinceClock>
+  );
+}
+
+/** Whoever feels faint on their feet lies down, before any reading there: that they are unwell is kept, and the cuff waits for nothing. */
+function FeelsFaint({ round }: { readonly round: Round }) {
+  const { words } = useApp();
+  const [, go] = useLocation();
+  const { draft, facts, inForce } = round;
+  return (
+    <div className="buttons buttons-middle">
+      <button
+        type="button"
+        className="button"
+        onClick={() => {
+          const posture = postureLaidDown(roundFactsIn(draft, facts), inForce.roundRules);
+          round.change((was) => ({ ...withStandingStopped(was, posture), unwell: true }));
+          go(`/people/${draft.person}/round`);
+        }}
+      >
+        {words.sentence('postures.feelsFaint')}
+      </button>
+    </div>
   );
 }
 

@@ -18,6 +18,8 @@ export const noteDetails = {
     `A cuff that does not fit its arm was used${expected(f, say)}, so a difference between the arms may be one of the cuff: repeat both arms with cuffs that fit, before you go by either.`,
   'lying-too-short': (f, say) =>
     `Taken after ${say.beside(f.value('minutes'), f.value('neededMinutes'))} min lying; from less than ${say.limit(f.value('neededMinutes'))} min a fall on standing is not surely told: let the person lie on and take it again.`,
+  'lying-not-known': (f, say) =>
+    `For how long they had lain before it is not known; from less than ${say.limit(f.value('neededMinutes'))} min a fall on standing is not surely told.`,
   'too-soon-by-times': (f, say) =>
     `By the times kept this came ${say.beside(f.value('apartSeconds'), f.value('gapSeconds'))} s after the reading before it on this limb, sooner than ${say.limit(f.value('gapSeconds'))} s. If it did, let the arm rest and repeat; if it was only written down then, put the times right once it is signed.`,
   'no-pulse-in-posture': () =>

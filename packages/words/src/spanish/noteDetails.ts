@@ -16,6 +16,8 @@ export const noteDetails: Reworded<typeof english> = {
     `Se usó un manguito que no es adecuado para su brazo${expected(f, say)}, así que una diferencia entre los brazos puede ser del manguito: repita ambos brazos con manguitos adecuados antes de guiarse por uno.`,
   'lying-too-short': (f, say) =>
     `Tomada tras ${say.beside(f.value('minutes'), f.value('neededMinutes'))} min en decúbito; con menos de ${say.limit(f.value('neededMinutes'))} min no se puede afirmar con seguridad una bajada al ponerse de pie: deje que la persona siga acostada y repita.`,
+  'lying-not-known': (f, say) =>
+    `No se sabe cuánto tiempo llevaba en decúbito; con menos de ${say.limit(f.value('neededMinutes'))} min, una caída al ponerse de pie no se sabe con seguridad.`,
   'too-soon-by-times': (f, say) =>
     `Según las horas guardadas se tomó ${say.beside(f.value('apartSeconds'), f.value('gapSeconds'))} s después de la lectura anterior en este miembro, antes de ${say.limit(f.value('gapSeconds'))} s. Si fue así, deje descansar el brazo y repita; si solo se anotó entonces, corrija las horas una vez firmada.`,
   'no-pulse-in-posture': () =>

@@ -34,5 +34,6 @@ export const postures = {
   missedNow: (f: Minutes, say: Say) =>
     `The reading at ${say.limit(f.minutes)} min was missed: take one now, if the person can stand. It keeps its own minutes.`,
   notUpUnwell: 'Unwell: nothing on their feet is asked for. Leave the standing readings and report it.',
+  feelsFaint: 'They feel faint or dizzy: they lie down',
   toLieDown: 'They are to lie down: nothing on their feet is asked for any more.',
 } as const;

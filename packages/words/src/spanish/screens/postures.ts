@@ -30,5 +30,6 @@ export const postures: Reworded<typeof english> = {
   missedNow: (f, say) =>
     `No se tomó la lectura a ${say.limit(f.minutes)} min: tome una ahora, si la persona puede estar de pie. Guarda sus propios minutos.`,
   notUpUnwell: 'Se encuentra mal: no se pide nada de pie. Deje las lecturas de pie y avise.',
+  feelsFaint: 'Siente mareo o desmayo: se tumba',
   toLieDown: 'Tiene que acostarse: no se pide nada más de pie.',
 };

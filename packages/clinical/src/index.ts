@@ -81,6 +81,7 @@ export type { FirstWindow } from './count/firstWindow.js';
 export { firstWindow } from './count/firstWindow.js';
 export type { LikelyRange } from './count/likelyRange.js';
 export { likelyRange } from './count/likelyRange.js';
+export { mayBeRate } from './count/mayBeRate.js';
 export type { NextWindow } from './count/nextWindow.js';
 export { nextWindow } from './count/nextWindow.js';
 export { parseCount } from './count/parseCount.js';

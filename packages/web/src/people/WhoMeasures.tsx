@@ -3,11 +3,10 @@ import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
-import { nameIn } from '../parts/Identity.js';
 import { loadAgents } from '../server/load.js';
 import { SignedInLine } from '../signIn/SignedInLine.js';
 import { useMay, useSignedIn } from '../signIn/useAccess.js';
-import { lostTo, withAgent } from './unsignedSets.js';
+import { lostTo, setsText, withAgent } from './unsignedSets.js';
 
 const ADD_AGENT = 'add-agent';
 
@@ -102,13 +101,8 @@ function ChosenMeasures() {
   );
 
   function lostText(): string {
-    const { kept, known } = store.get();
-    return lostTo(kept, asked?.agent ?? null)
-      .map(({ person, text }) => {
-        const name = nameIn(known.people.value?.find(({ id }) => id === person) ?? null);
-        return name === undefined ? text : `${text} (${name})`;
-      })
-      .join(', ');
+    const state = store.get();
+    return setsText(state, lostTo(state.kept, asked?.agent ?? null));
   }
 }
 

@@ -1,5 +1,7 @@
 import { withoutForm } from '../app/forms.js';
+import { nameIn } from '../parts/Identity.js';
 import type { Kept } from '../store/kept.js';
+import type { State } from '../store/store.js';
 
 /** A set that somebody typed and did not sign. */
 export type UnsignedSet = { readonly person: string; readonly text: string };
@@ -34,4 +36,17 @@ export function withAgent(kept: Kept, agent: string | null): Kept {
       )
     : kept;
   return { ...left, agent };
+}
+
+/** The sets in words, each with its person: those that are given, else all that wait. */
+export function setsText(
+  { kept, known }: Pick<State, 'kept' | 'known'>,
+  sets: readonly UnsignedSet[] = unsignedSets(kept),
+): string {
+  return sets
+    .map(({ person, text }) => {
+      const name = nameIn(known.people.value?.find(({ id }) => id === person) ?? null);
+      return name === undefined ? text : `${text} (${name})`;
+    })
+    .join(', ');
 }

@@ -7,6 +7,7 @@ import {
   cuffRulesFor,
   cuffScheme,
   DAY_OF_ROUND,
+  type Flag,
   inUnit,
   NOT_DONE_REASONS,
   POSTURES,
@@ -22,7 +23,7 @@ import {
   type Side,
 } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
@@ -266,6 +267,20 @@ function toCuff(): void {
   field?.focus({ preventScroll: true });
 }
 
+/** What speaks against the cuff at hand comes into sight, over the foot that stays. */
+function CuffWarning({ flags }: { readonly flags: readonly Flag[] }) {
+  const place = useRef<HTMLDivElement>(null);
+  const codes = flags.map(({ code }) => code).join(' ');
+  useEffect(() => {
+    if (codes !== '') place.current?.scrollIntoView({ block: 'center' });
+  }, [codes]);
+  return (
+    <div ref={place}>
+      <Flags flags={flags} />
+    </div>
+  );
+}
+
 type CuffFieldsProps = {
   readonly rules: CuffRules;
   /** Whether the circumference is that of the other arm. */
@@ -323,7 +338,7 @@ function CuffFields({ rules, isCarried, form, site, armWrong, question }: CuffFi
           )}
         </Field>
       ) : null}
-      <Flags flags={right?.flags ?? []} />
+      <CuffWarning flags={right?.flags ?? []} />
       <details className="more">
         <summary>
           {words.sentence('pressure.site')}: {words.sentence(`pressure.${site}`)}

@@ -39,8 +39,10 @@ import { ReadAgain } from './ReadAgain.js';
 import { readBefore } from './readBefore.js';
 import { isAskedForRhythm, notInWindow, setWindowSeconds } from './setWindow.js';
 import { readTypedSet, type SetMethod } from './typedSet.js';
+import { useProblemInSight } from './useProblemInSight.js';
 import { type QuickRound, useQuickRound } from './useQuickRound.js';
 import { useSettled } from './useSettled.js';
+import { withSlash } from './withSlash.js';
 import { SET_NUMBERS, withTypedSet } from './withTypedSet.js';
 
 /** From the list to a signed set in three touches: the person, the numbers, the signature. */
@@ -113,6 +115,9 @@ function QuickSet({ person, round, record }: SetProps) {
   const gauge = useGaugeAtHand().gauge?.id ?? null;
   const [made, setMade] = useState(() => ({ run: ids(), pulse: ids() }));
   const [isAsked, setAsked] = useState(false);
+  const [refused, setRefused] = useState(0);
+  const whole = useRef<HTMLFormElement>(null);
+  useProblemInSight(whole, refused);
   const field = useRef<HTMLInputElement>(null);
   const text = form.text('text');
   const [settled, settle] = useSettled(text, SETTLES_AFTER_MS);
@@ -178,6 +183,7 @@ function QuickSet({ person, round, record }: SetProps) {
   /** Keeps what is typed in the round on this device; null where something is missing. */
   const keep = () => {
     setAsked(true);
+    setRefused((times) => times + 1);
     settle(text);
     if (next === null || !isPlaced || isUnread) return null;
     store.change((state) => ({
@@ -203,6 +209,7 @@ function QuickSet({ person, round, record }: SetProps) {
   const submit = () => {
     const { agent } = signer;
     setAsked(true);
+    setRefused((times) => times + 1);
     settle(text);
     if (agent === null || standing === null || isOpen) return;
     const kept = keep();
@@ -213,18 +220,22 @@ function QuickSet({ person, round, record }: SetProps) {
   };
   // Asked and never guessed.
   const swapped = wrong?.code === 'not-below-systolic' ? otherWayRound(text) : null;
+  const slashed = withSlash(text);
   const unreached = notInWindow(wrong);
   const says =
-    unreached !== null
-      ? words.sentence('quick.notInWindow', unreached)
-      : wrong === null
-        ? null
-        : words.problem(wrong, { nameOf: (field) => partText(field, words) }).message;
+    slashed !== null
+      ? words.sentence('quick.noSlash')
+      : unreached !== null
+        ? words.sentence('quick.notInWindow', unreached)
+        : wrong === null
+          ? null
+          : words.problem(wrong, { nameOf: (field) => partText(field, words) }).message;
   const isWindowAsked = isRhythmAsked
     ? set?.pulse != null || unreached !== null
     : unreached !== null && (isAsked || isSettled);
   return (
     <form
+      ref={whole}
       className="measure quick"
       noValidate
       onSubmit={(event) => {
@@ -252,6 +263,11 @@ function QuickSet({ person, round, record }: SetProps) {
       <p id="quick-says" className={isAsked && says !== null ? 'field-wrong' : 'soft small quick-says'}>
         {isAsked && says !== null ? says : set?.pulse == null ? words.sentence('quick.field') : pulseText()}
       </p>
+      {slashed === null || !(isAsked || isSettled) ? null : (
+        <button type="button" className="button other-way" onClick={() => type(slashed)}>
+          {words.sentence('quick.meantSlash', { text: slashed })}
+        </button>
+      )}
       {swapped === null || !(isAsked || isSettled) ? null : (
         <button type="button" className="button other-way" onClick={() => type(swapped)}>
           {words.sentence('pressure.otherWayRound', { text: swapped })}
@@ -304,6 +320,7 @@ function QuickSet({ person, round, record }: SetProps) {
         carried={carried}
         place={place?.place ?? null}
         windows={countRules.pulseWindowsSeconds}
+        isFelt={set?.method === 'palpation'}
         isAsked={isAsked}
         isCuffWrong={isCuffWrong}
         cuffLeft={cuffKept === null ? cuffBefore : null}

@@ -16,6 +16,8 @@ type PlaceProps = {
   readonly carried: CarriedPlace | null;
   readonly place: RunPlace | null;
   readonly windows: readonly number[];
+  /** Whether the numbers as typed are by feel: a systolic and no diastolic. */
+  readonly isFelt: boolean;
   readonly isAsked: boolean;
   /** Whether the cuff that was chosen is none of the list. */
   readonly isCuffWrong: boolean;
@@ -31,6 +33,7 @@ export function QuickPlace({
   carried,
   place,
   windows,
+  isFelt,
   isAsked,
   isCuffWrong,
   cuffLeft,
@@ -57,7 +60,13 @@ export function QuickPlace({
               ? words.sentence('quick.placeWas', { place: text, at: dayText(carried.at.slice(0, 10), words) })
               : text}
             {' · '}
-            {words.sentence(form.text('method') === 'device' ? 'quick.device' : 'quick.auscultation')}
+            {words.sentence(
+              isFelt
+                ? 'quick.felt'
+                : form.text('method') === 'device'
+                  ? 'quick.device'
+                  : 'quick.auscultation',
+            )}
             {' · '}
             {words.sentence('quick.pulseFor')}{' '}
             {words.sentence('quick.seconds', { seconds: Number(habit.text('windowSeconds')) })}
@@ -115,6 +124,7 @@ export function QuickPlace({
       )}
       {choice('cuff', words.sentence('quick.cuff'), [['', words.sentence('pressure.cuffNotSaid')], ...cuffs])}
       {left}
+      {isFelt ? <p className="small">{words.sentence('quick.felt')}</p> : null}
       {choice('method', words.sentence('quick.how'), [
         ['auscultation', words.sentence('quick.auscultation')],
         ['device', words.sentence('quick.device')],

@@ -115,7 +115,7 @@ function SignerName({ agent }: { readonly agent: string | null }) {
   if (name === undefined) return null;
   return (
     <p className="small sign-bar-who">
-      <span className="soft">{words.sentence('people.measuring')}</span> {name}
+      <span className="soft">{words.sentence('review.signsAs')}</span> {name}
     </p>
   );
 }

@@ -1,4 +1,4 @@
-import { type Count, parseCount } from '@evenfall/clinical';
+import { type Count, mayBeRate, parseCount } from '@evenfall/clinical';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { keptText } from '../app/keptText.js';
@@ -16,18 +16,24 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
   const { words } = useApp();
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<string | null>(null);
+  /** Whether what was typed may be the rate a minute. */
+  const [isAsked, setAsked] = useState(false);
   const { start, measuredAt, typed, reopened } = measuring;
   const comeBack = useComeBack(round, reopened);
   useEffect(() => input.current?.focus({ preventScroll: true }), []);
 
   const type = (text: string) => {
     setWrong(null);
+    setAsked(false);
     round.measure(sign, { ...measuring, typed: text });
   };
-  const done = () => {
+  const done = (isCounted = false) => {
     if (typed === '') return setWrong(words.sentence('count.typeFirst'));
     const parsed = parseCount({ of: sign, n: typed, ...start }, round.inForce.countRules);
-    if (parsed.ok) return keep(parsed.value);
+    if (parsed.ok) {
+      if (!isCounted && mayBeRate(parsed.value, round.inForce.countRules)) return setAsked(true);
+      return keep(parsed.value);
+    }
     const nameOf = () => words.sentence('count.typed');
     setWrong(parsed.refusals.map((refusal) => words.problem(refusal, { nameOf }).message).join(' '));
   };
@@ -77,6 +83,25 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
       <p className="field-wrong" id="typed-wrong" role="alert" hidden={wrong === null}>
         {wrong}
       </p>
+      {isAsked ? (
+        <div className="notice" role="alert">
+          <p>
+            {words.sentence('count.isItCounted', {
+              n: Number(typed),
+              seconds: start.windowSeconds,
+              perMinute: (60 * Number(typed)) / start.windowSeconds,
+            })}
+          </p>
+          <div className="buttons">
+            <button type="button" className="button" onClick={() => done(true)}>
+              {words.sentence('count.wasCounted', { n: Number(typed) })}
+            </button>
+            <button type="button" className="button" onClick={() => type('')}>
+              {words.sentence('count.wasRate')}
+            </button>
+          </div>
+        </div>
+      ) : null}
       <Keypad onDigit={(digit) => type(typedText(typed + digit))} onRubOut={() => type(typed.slice(0, -1))} />
       {reopened === undefined ? null : (
         <AsItWas

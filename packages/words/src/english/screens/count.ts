@@ -73,6 +73,10 @@ export const count = {
   inSeconds: (f: { n: number; seconds: number }, say: Say) =>
     `${say.short(f.n)} in ${say.short(f.seconds)} s`,
   timesNotRecorded: 'counted, so the moment of each is not known',
+  isItCounted: (f: { n: number; seconds: number; perMinute: number }, say: Say) =>
+    `${say.short(f.n)} in ${say.short(f.seconds)} s is ${say.rate(f.perMinute)} a minute. Were ${say.short(f.n)} counted, or is it the rate a minute?`,
+  wasCounted: (f: { n: number }, say: Say) => `${say.short(f.n)} were counted`,
+  wasRate: 'The rate: type what was counted',
   oneMore: (f: { perMinute: number }, say: Say) =>
     `One more or one fewer would have changed it by ${say.short(f.perMinute)}.`,
   range: 'Likely range',

@@ -51,6 +51,9 @@ export const people = {
   choose: 'Choose a name',
   setsLost: (f: Text) =>
     `Typed and not signed: ${f.text}. Whoever measures next starts on a blank keypad: sign it first, or it is gone.`,
+  setsWait: (f: Text) =>
+    `Typed and not signed: ${f.text}. It waits here for you alone, and nobody else sees it: sign it first, or come back to it.`,
+  letWait: 'Leave it waiting',
   loseSets: 'Change, and let it go',
   addAgent: 'Add a name',
   agentName: 'Name of whoever measures',

@@ -22,6 +22,7 @@ export const quick = {
   cuffWrong: 'This cuff is none of the list in force here: choose the one that was used, or “not said”.',
   how: 'How it was read',
   auscultation: 'by ear',
+  felt: 'by feel, no diastolic',
   device: 'off a display',
   pulseFor: 'Pulse over',
   seconds: (f: { seconds: number }, say: Say) => say.counted(f.seconds, SECONDS),
@@ -29,6 +30,8 @@ export const quick = {
     `pulse, kept as ${say.short(f.n)} in ${say.short(f.seconds)} s: put right below`,
   notInWindow: (f: { perMinute: number; seconds: number; stepPerMinute: number }, say: Say) =>
     `A pulse of ${say.short(f.perMinute)} cannot come of a count over ${say.counted(f.seconds, SECONDS)}, which goes by steps of ${say.short(f.stepPerMinute)} a minute. Say how long it was counted, or look at the number again.`,
+  noSlash: 'Put / between the two numbers of the pressure, and a blank before the pulse: 148/92 76.',
+  meantSlash: (f: { text: string }) => `Is it ${f.text}?`,
   countedFor: 'The pulse was counted for',
   rhythmFelt: 'Its rhythm felt',
   'rhythm-regular': 'regular',

@@ -70,6 +70,10 @@ export const count: Reworded<typeof english> = {
   rangePresumed: (f, say) => `Intervalo probable, si se contó durante ${say.short(f.seconds)} s`,
   inSeconds: (f, say) => `${say.short(f.n)} en ${say.short(f.seconds)} s`,
   timesNotRecorded: 'contado, así que no se sabe el momento de cada uno',
+  isItCounted: (f, say) =>
+    `${say.short(f.n)} en ${say.short(f.seconds)} s son ${say.rate(f.perMinute)} por minuto. ¿Se contaron ${say.short(f.n)}, o es la frecuencia por minuto?`,
+  wasCounted: (f, say) => `Se contaron ${say.short(f.n)}`,
+  wasRate: 'La frecuencia: escribir lo contado',
   oneMore: (f, say) => `Uno más o uno menos la habría cambiado en ${say.short(f.perMinute)}.`,
   range: 'Intervalo probable',
   rangeOfComputed: (f, say) => `Intervalo probable de lo calculado, ${say.rate(f.perMinute)}:`,

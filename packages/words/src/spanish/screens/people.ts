@@ -52,6 +52,9 @@ export const people: Reworded<typeof english> = {
   choose: 'Elija un nombre',
   setsLost: (f) =>
     `Escrito y sin firmar: ${f.text}. Quien mida después empieza con el teclado en blanco: firme antes, o se pierde.`,
+  setsWait: (f) =>
+    `Escrito y sin firmar: ${f.text}. Espera aquí solo a usted, y nadie más lo ve: firme antes, o vuelva después.`,
+  letWait: 'Dejarlo en espera',
   loseSets: 'Cambiar, y perderlo',
   addAgent: 'Añadir un nombre',
   agentName: 'Nombre de quien mide',

@@ -22,6 +22,7 @@ export const quick: Reworded<typeof english> = {
     `El manguito usado antes (${f.text}) no es de la lista vigente aquí, así que no se toma de antes: elija el que se usó.`,
   cuffWrong: 'Este manguito no es de la lista vigente aquí: elija el que se usó, o «no se dijo».',
   how: 'Cómo se leyó',
+  felt: 'por palpación, sin diastólica',
   auscultation: 'por auscultación',
   device: 'en una pantalla',
   pulseFor: 'Pulso en',
@@ -29,6 +30,8 @@ export const quick: Reworded<typeof english> = {
   pulseIs: (f, say) => `pulso, guardado como ${say.short(f.n)} en ${say.short(f.seconds)} s: se cambia abajo`,
   notInWindow: (f, say) =>
     `Un pulso de ${say.short(f.perMinute)} no puede salir de un recuento en ${say.counted(f.seconds, SECONDS)}, que va en pasos de ${say.short(f.stepPerMinute)} por minuto. Diga cuánto tiempo se contó, o mire otra vez el número.`,
+  noSlash: 'Ponga / entre los dos números de la presión, y un espacio antes del pulso: 148/92 76.',
+  meantSlash: (f) => `¿Es ${f.text}?`,
   countedFor: 'El pulso se contó durante',
   rhythmFelt: 'El ritmo se notó',
   'rhythm-regular': 'regular',

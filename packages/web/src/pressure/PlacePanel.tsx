@@ -23,7 +23,7 @@ import {
   type Side,
 } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
-import { useEffect, useRef, useState } from 'react';
+import { type RefObject, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
@@ -39,6 +39,7 @@ import { NotDoneHere } from '../round/NotDoneHere.js';
 import { nextHref } from '../round/nextHref.js';
 import { isRestOpen, RestStart } from '../round/RestStart.js';
 import { standingOf } from '../round/standing.js';
+import { useBelow } from '../round/useBelow.js';
 import type { Round } from '../round/useRound.js';
 import { isArmCarried } from './armCarried.js';
 import { suggestedPlace, withGauge, withPlace, withPressureNotDone } from './pressureSteps.js';
@@ -67,6 +68,9 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   const isCare = useBook().book === 'care';
   const { gauges, gauge } = useGaugeAtHand();
   const remember = useRememberGauge();
+  const points = useRef<HTMLFieldSetElement>(null);
+  const foot = useRef<HTMLDivElement>(null);
+  const below = useBelow(points, foot, '.tick');
 
   const ahead =
     draft.pressure.notDone === null
@@ -199,6 +203,9 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
           onChoose={(id) => form.set('posture', id)}
         />
         <Flags flags={chosen.why} />
+        {draft.exceptions === null ? null : (
+          <CuffReady round={round} exceptions={draft.exceptions} list={points} />
+        )}
         {isCare ? <GaugeChoice gauges={gauges} chosen={gauge} onChoose={remember} /> : null}
         <CuffFields
           isCarried={isArmCarried(draft.pressure, side, question?.ok ? question.value.armCm : null)}
@@ -208,7 +215,6 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
           armWrong={armWrong}
           question={question}
         />
-        {draft.exceptions === null ? null : <CuffReady round={round} exceptions={draft.exceptions} />}
         {isRestOpen(round) && draft.exceptions !== null ? (
           <>
             <p className="small">{words.sentence('rest.notBegun')}</p>
@@ -216,7 +222,10 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
           </>
         ) : null}
         {check.allowed === 'never' ? null : (
-          <div className="next-steps one-step">
+          <div className="next-steps one-step" ref={foot}>
+            {below === 0 ? null : (
+              <p className="small soft ready-below">{words.sentence('prepare.below', { points: below })}</p>
+            )}
             {site === 'upper-arm' && form.text('cuff') === '' ? (
               <button type="button" className="button button-quiet no-cuff" onClick={toCuff}>
                 {words.sentence('pressure.noCuffNamed')}
@@ -233,10 +242,14 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   );
 }
 
-type ReadyProps = { readonly round: Round; readonly exceptions: readonly Preparation[] };
+type ReadyProps = {
+  readonly round: Round;
+  readonly exceptions: readonly Preparation[];
+  readonly list: RefObject<HTMLFieldSetElement | null>;
+};
 
 /** What of making ready can only be looked at with the cuff; going on says that what is not ticked was as it should be. */
-function CuffReady({ round, exceptions }: ReadyProps) {
+function CuffReady({ round, exceptions, list }: ReadyProps) {
   const { words } = useApp();
   const tick = (one: Preparation, isTicked: boolean) =>
     round.change((was) => ({
@@ -244,7 +257,7 @@ function CuffReady({ round, exceptions }: ReadyProps) {
       exceptions: PREPARATION.filter((other) => (other === one ? isTicked : exceptions.includes(other))),
     }));
   return (
-    <fieldset className="ticks ticks-two">
+    <fieldset className="ticks ticks-two" ref={list}>
       <legend>{words.sentence('prepare.ofCuff')}</legend>
       {PREPARATION_OF_CUFF.map((one) => (
         <label key={one} className="tick">

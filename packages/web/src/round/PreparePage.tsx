@@ -1,5 +1,4 @@
 import { isOfCuff, PREPARATION, type Preparation } from '@evenfall/clinical';
-import { restText } from '@evenfall/words';
 import { useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -7,7 +6,7 @@ import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { nextHref } from './nextHref.js';
 import { isRestOpen, RestStart } from './RestStart.js';
 import { type InRound, RoundFrame } from './RoundFrame.js';
-import { restOf } from './restDraft.js';
+import { restOf, withoutRestBefore } from './restDraft.js';
 import { useBelow } from './useBelow.js';
 import { useCameFrom } from './useCameFrom.js';
 import { useNextStep } from './useNextStep.js';
@@ -59,9 +58,10 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
               <input
                 type="checkbox"
                 checked={chosen.includes(one)}
-                onChange={(event) =>
-                  setTicked(event.target.checked ? [...chosen, one] : chosen.filter((other) => other !== one))
-                }
+                onChange={({ target }) => {
+                  setTicked(target.checked ? [...chosen, one] : chosen.filter((other) => other !== one));
+                  if (one === 'rested' && target.checked) round.change(withoutRestBefore);
+                }}
               />
               <span>{words.sentence(`prepare.${one}`)}</span>
             </label>
@@ -82,13 +82,12 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   );
 }
 
-/** How long it takes, and the rest where it can begin: then what is done meanwhile is said, or that they had rested before. */
+/** How long it takes, and the rest where it can begin; what became of it stands in the line of the rest. */
 function RestHere({ round }: { readonly round: Round }) {
   const { words } = useApp();
   const { rest } = round.draft;
-  const over = restOf(rest);
   if (rest !== null)
-    return <p role="status">{over === null ? words.sentence('rest.restsNow') : restText(over, words)}</p>;
+    return restOf(rest) === null ? <p role="status">{words.sentence('rest.restsNow')}</p> : null;
   return (
     <>
       <p>{words.sentence('prepare.lead')}</p>

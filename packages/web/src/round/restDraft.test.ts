@@ -4,9 +4,11 @@ import {
   endedRest,
   isWaitedFor,
   keptRest,
+  restedBefore,
   restedSeconds,
   restOf,
   skippedRest,
+  withoutRestBefore,
 } from './restDraft.js';
 
 // Bedside handbook 3.1: 5 minutes.
@@ -48,4 +50,16 @@ test('what is over stays as it was', () => {
   const over = endedRest(begun, at(220));
   expect(endedRest(over, at(900))).toBe(over);
   expect(keptRest(over, at(900))).toBe(over);
+});
+
+test('that they had rested before is kept as such, and taken back once it is said that they did not', () => {
+  const before = restedBefore(300);
+  expect(restOf(before)).toEqual({
+    seconds: 0,
+    neededSeconds: 300,
+    skipped: { reason: 'already-rested', text: null },
+  });
+  expect(withoutRestBefore({ rest: before })).toEqual({ rest: null });
+  const ran = { ...before, keptSeconds: 40 };
+  expect(withoutRestBefore({ rest: ran })).toEqual({ rest: ran });
 });

@@ -24,6 +24,13 @@ export function restedBefore(neededSeconds: number): RestDraft {
   return { neededSeconds, keptSeconds: 0, since: null, skipped: { reason: 'already-rested', text: null } };
 }
 
+/** They did not rest after all: that they had rested before was a slip. A rest that ran on the clock stays. */
+export function withoutRestBefore<Draft extends { readonly rest: RestDraft | null }>(draft: Draft): Draft {
+  const { rest } = draft;
+  const isSaid = rest !== null && rest.skipped?.reason === 'already-rested' && rest.keptSeconds === 0;
+  return isSaid ? { ...draft, rest: null } : draft;
+}
+
 /** Seconds rested, at most what is needed. Time between two visits is not known, and does not count. */
 export function restedSeconds({ neededSeconds, keptSeconds, since }: RestDraft, now: Instant): number {
   const more = since === null ? 0 : (secondsBetween(since, now) ?? 0);

@@ -13,12 +13,11 @@ export function mostUrgent(conditions: readonly string[]): string | null {
   return first ?? null;
 }
 
-const TOLD: readonly string[] = ACT_NOW_CONDITIONS.map(({ id }) => id);
-
 function urgencyOf(condition: string): number {
   if (condition === 'unresponsive') return -2;
   if (isLowCondition(condition)) return -1;
-  if (condition === 'early-warning-single-part') return TOLD.length;
-  const at = TOLD.indexOf(condition);
-  return at === -1 ? TOLD.length + 1 : at;
+  const told = ACT_NOW_CONDITIONS.length;
+  if (condition === 'early-warning-single-part') return told;
+  const at = ACT_NOW_CONDITIONS.findIndex(({ id }) => id === condition);
+  return at === -1 ? told + 1 : at;
 }

@@ -142,7 +142,7 @@ function sureText(
   compared: TwoSeries['compared'],
   words: Words,
 ): string | null {
-  if (first.of !== second.of || !compared.isLike) return null;
+  if (first.of !== second.of) return null;
   const of: PublishedApart = first.of === 'home' ? 'home' : 'awake';
   const difference = (of === 'home' ? compared.mean : compared.day)?.systolic.difference ?? null;
   if (difference === null) return null;

@@ -8,7 +8,7 @@ import { localDate } from '../ports/stampAt.js';
 import { entriesIn } from '../round/useRound.js';
 import { Columns } from './Columns.js';
 import { IntakeEnd } from './IntakeEnd.js';
-import { INTAKE_WAYS } from './intake.js';
+import { INTAKE_WAYS } from './intakeWays.js';
 import { PastedTable } from './PastedTable.js';
 import { Questions } from './Questions.js';
 import { SleepTimes } from './SleepTimes.js';

@@ -1,5 +1,5 @@
 import type { FormDraft } from '../store/kept.js';
-import { INTAKE_WAYS } from './intake.js';
+import { INTAKE_WAYS } from './intakeWays.js';
 
 /** The form in which readings of a person from away are typed on this device. */
 export function intakeForm(person: string): string {

@@ -8,11 +8,8 @@ import {
   type SeriesMapping,
 } from '@evenfall/exchange';
 import type { SeriesEvidence, SeriesKind } from '@evenfall/record';
+import { INTAKE_WAYS, type IntakeWay } from './intakeWays.js';
 import { GRID_PARTS, type GridRow, type GridTable, gridRows, gridTable, type TextOf } from './weekGrid.js';
-
-/** How readings come in: typed into the grid, pasted, or as a file. */
-export const INTAKE_WAYS = ['typed', 'pasted', 'file'] as const;
-export type IntakeWay = (typeof INTAKE_WAYS)[number];
 
 /** Most days of the grid. Source: decision of this project. */
 export const MOST_GRID_DAYS = 14;

@@ -172,7 +172,9 @@ function QuickSet({ person, round, record }: SetProps) {
           { actNow: roundRules.actNow, deflation: inForce.runRules.deflation },
         );
   // What was said of other numbers does not hold for these.
-  const isUnread = again.length > 0 && form.text('read') !== set?.numbers;
+  // A severe one is asked about already, by what it asks of the person.
+  const isSevereAsked = draft.features !== null || (standing?.content.value?.ask.features.length ?? 0) > 0;
+  const isUnread = again.length > 0 && !isSevereAsked && form.text('read') !== set?.numbers;
   const isOpen = isUnread || (standing !== null && standing.unasked.length > 0);
 
   const type = (typed: string) => {

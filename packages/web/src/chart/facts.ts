@@ -25,7 +25,7 @@ export function evidenceFacts(given: Content, words: Words): Fact[] {
   if (given.kind === 'count') {
     const { count } = given.content.evidence;
     const window = windowTypedText(given, words);
-    if (window !== null) done.push([words.sentence('chart.typed'), `${evidence ?? ''}. ${window}`]);
+    if (window !== null) done.push([words.sentence('chart.typed'), `${evidence ?? ''}; ${window}`]);
     else {
       if (evidence !== null) done.push([words.sentence('chart.counted'), evidence]);
       done.push([

@@ -33,7 +33,7 @@ test('of a rate that was typed no count is said, and its window only as far as i
   expect(windowTypedText(presumed, words)).toBe(
     'over how long it was counted is not known; 30 s is presumed',
   );
-  expect(rangeName(presumed, words)).toBe('Likely range, if counted over 30 s');
+  expect(rangeName(presumed, words)).toBe('Likely range, if counted over 30 s:');
   const said = pulse('window-said');
   expect(windowTypedText(said, words)).toBe('counted over 30 s, as whoever typed it said');
   expect(rangeName(said, words)).toBe('Likely range');

@@ -69,7 +69,7 @@ export const count = {
   windowPresumed: (f: { seconds: number }, say: Say) =>
     `over how long it was counted is not known; ${say.short(f.seconds)} s is presumed`,
   rangePresumed: (f: { seconds: number }, say: Say) =>
-    `Likely range, if counted over ${say.short(f.seconds)} s`,
+    `Likely range, if counted over ${say.short(f.seconds)} s:`,
   inSeconds: (f: { n: number; seconds: number }, say: Say) =>
     `${say.short(f.n)} in ${say.short(f.seconds)} s`,
   timesNotRecorded: 'counted, so the moment of each is not known',

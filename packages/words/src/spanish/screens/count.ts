@@ -67,7 +67,7 @@ export const count: Reworded<typeof english> = {
   windowSaid: (f, say) => `contado durante ${say.short(f.seconds)} s, según quien lo escribió`,
   windowPresumed: (f, say) =>
     `no se sabe durante cuánto tiempo se contó; se suponen ${say.short(f.seconds)} s`,
-  rangePresumed: (f, say) => `Intervalo probable, si se contó durante ${say.short(f.seconds)} s`,
+  rangePresumed: (f, say) => `Intervalo probable, si se contó durante ${say.short(f.seconds)} s:`,
   inSeconds: (f, say) => `${say.short(f.n)} en ${say.short(f.seconds)} s`,
   timesNotRecorded: 'contado, así que no se sabe el momento de cada uno',
   isItCounted: (f, say) =>

@@ -6,7 +6,7 @@ import { Field } from '../parts/Field.js';
 import { loadAgents } from '../server/load.js';
 import { SignedInLine } from '../signIn/SignedInLine.js';
 import { useMay, useSignedIn } from '../signIn/useAccess.js';
-import { lostTo, setsText, withAgent } from './unsignedSets.js';
+import { leftBehind, setsText, withAgent } from './unsignedSets.js';
 
 const ADD_AGENT = 'add-agent';
 
@@ -27,17 +27,21 @@ function ChosenMeasures() {
   const [isOpen, setOpen] = useState(chosen === null);
   const [isAdding, setAdding] = useState(false);
   const [asked, setAsked] = useState<{ readonly agent: string | null } | null>(null);
+  // Where somebody signs in this is a class, and what is beside a bed is the account's.
+  const book = useSignedIn() === null ? null : 'class';
   const mayAdd = useMay('owner', 'supervisor');
   useEffect(() => void loadAgents(app), [app]);
 
   if (agents === null) return null;
   const becomes = (agent: string | null) => {
     setAsked(null);
-    store.change((state) => ({ ...state, kept: withAgent(state.kept, agent) }));
+    store.change((state) => ({ ...state, kept: withAgent(state.kept, agent, book) }));
   };
-  /** What was typed and not signed goes with whoever typed it, which is said first. */
-  const choose = (agent: string | null) =>
-    lostTo(store.get().kept, agent).length === 0 ? becomes(agent) : setAsked({ agent });
+  /** What was typed and not signed goes with whoever typed it, and what was measured stays theirs, which is said first. */
+  const choose = (agent: string | null) => {
+    const { sets, rounds } = leftBehind(store.get().kept, agent, book);
+    return sets.length + rounds.length === 0 ? becomes(agent) : setAsked({ agent });
+  };
   const name = agents.find(({ id }) => id === chosen)?.name;
   if (name !== undefined && !isOpen) {
     return (
@@ -73,10 +77,12 @@ function ChosenMeasures() {
       )}
       {asked === null ? null : (
         <div className="notice" role="alert">
-          <p>{words.sentence('people.setsLost', { text: lostText() })}</p>
+          {leftTexts(asked.agent).map((text) => (
+            <p key={text}>{text}</p>
+          ))}
           <div className="buttons">
             <button type="button" className="button" onClick={() => becomes(asked.agent)}>
-              {words.sentence('people.loseSets')}
+              {words.sentence(isLost(asked.agent) ? 'people.loseSets' : 'people.change')}
             </button>
             <button type="button" className="button button-quiet" onClick={() => setAsked(null)}>
               {words.sentence('app.cancel')}
@@ -100,9 +106,28 @@ function ChosenMeasures() {
     </div>
   );
 
-  function lostText(): string {
+  function isLost(agent: string | null): boolean {
+    return leftBehind(store.get().kept, agent, book).sets.length > 0;
+  }
+
+  function leftTexts(agent: string | null): readonly string[] {
     const state = store.get();
-    return setsText(state, lostTo(state.kept, asked?.agent ?? null));
+    const { sets, rounds } = leftBehind(state.kept, agent, book);
+    const nameOf = (person: string) =>
+      nameIn(state.known.people.value?.find(({ id }) => id === person) ?? null);
+    const begun = rounds.flatMap((person) => nameOf(person) ?? []);
+    return [
+      ...(sets.length === 0 ? [] : [words.sentence('people.setsLost', { text: setsText(state, sets) })]),
+      ...(rounds.length === 0
+        ? []
+        : [
+            words.sentence('people.roundsStay', {
+              rounds: rounds.length,
+              names: words.say.allOf(begun),
+              text: name ?? words.sentence('people.somebodyElse'),
+            }),
+          ]),
+    ];
   }
 }
 

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import { withField } from '../app/forms.js';
+import { begun, complete, PERSON } from '../round/testing.js';
+import { takenBy } from '../round/whose.js';
 import { freshKept } from '../store/kept.js';
-import { lostTo, unsignedSets, withAgent } from './unsignedSets.js';
+import { leftBehind, unsignedSets, withAgent } from './unsignedSets.js';
 
 const typed = (agent: string | null) =>
   withField(
@@ -18,7 +20,7 @@ const typed = (agent: string | null) =>
 
 test('somebody else who measures finds a blank keypad, and what that loses is known before', () => {
   const kept = typed('wren');
-  expect(lostTo(kept, 'kit')).toEqual([{ person: 'mira', text: '150/94 80' }]);
+  expect(leftBehind(kept, 'kit').sets).toEqual([{ person: 'mira', text: '150/94 80' }]);
   const changed = withAgent(kept, 'kit');
   expect(changed.agent).toBe('kit');
   expect(unsignedSets(changed)).toEqual([]);
@@ -29,7 +31,26 @@ test('somebody else who measures finds a blank keypad, and what that loses is kn
 
 test('whoever goes on measuring, or says who they are only after typing, loses nothing', () => {
   for (const kept of [typed('wren'), typed(null)]) {
-    expect(lostTo(kept, 'wren')).toEqual([]);
+    expect(leftBehind(kept, 'wren')).toEqual({ sets: [], rounds: [] });
     expect(withAgent(kept, 'wren').forms).toEqual(kept.forms);
   }
+});
+
+test('a round begun, a set kept in it too, is named before somebody else measures, and stays whose it is', () => {
+  const kept = { ...freshKept('device'), agent: 'kit', drafts: { [PERSON]: takenBy(complete(), 'kit') } };
+  expect(leftBehind(kept, 'wren').rounds).toEqual([PERSON]);
+  expect(withAgent(kept, 'wren').drafts).toEqual(kept.drafts);
+  // Somebody else's, left before, was named then.
+  expect(leftBehind(withAgent(kept, 'wren'), 'ines').rounds).toEqual([]);
+});
+
+test('what was taken before anybody said who they are is of whoever says so first; a round only opened is of nobody', () => {
+  const kept = { ...freshKept('device'), drafts: { [PERSON]: complete(), nils: begun() } };
+  expect(withAgent(kept, 'kit').drafts).toMatchObject({ [PERSON]: { by: 'kit' }, nils: { by: null } });
+});
+
+test('where somebody signs in, a name chosen in a class changes nothing beside a bed', () => {
+  const kept = { ...typed('wren'), drafts: { [PERSON]: takenBy(complete(), 'wren') } };
+  expect(leftBehind(kept, 'kit', 'class')).toEqual({ sets: [], rounds: [] });
+  expect(withAgent(kept, 'kit', 'class').forms).toEqual(kept.forms);
 });

@@ -1,10 +1,15 @@
 import { withoutForm } from '../app/forms.js';
 import { nameIn } from '../parts/Identity.js';
+import { hasContent, type RoundDraft } from '../round/draft.js';
+import { takenBy } from '../round/whose.js';
 import type { Kept } from '../store/kept.js';
 import type { State } from '../store/store.js';
 
 /** A set that somebody typed and did not sign. */
 export type UnsignedSet = { readonly person: string; readonly text: string };
+
+/** What somebody leaves behind who measures no more: sets on a keypad, which go, and rounds, which stay theirs. */
+export type LeftBehind = { readonly sets: readonly UnsignedSet[]; readonly rounds: readonly string[] };
 
 const SET_FORM = 'quick ';
 /** How whoever measured last counts a pulse: theirs alone. */
@@ -21,14 +26,30 @@ export function unsignedSets({ forms }: Pick<Kept, 'forms'>): readonly UnsignedS
     .filter(({ text }) => text !== '');
 }
 
-/** What is lost when somebody else measures: nothing where nobody was measuring yet. */
-export function lostTo(kept: Pick<Kept, 'agent' | 'forms'>, agent: string | null): readonly UnsignedSet[] {
-  return kept.agent === null || kept.agent === agent ? [] : unsignedSets(kept);
+/**
+ * What was typed and measured and not signed, when somebody else measures: nothing where nobody was measuring yet.
+ *
+ * @param book where somebody signs in the name is chosen for a class alone: nothing beside a bed changes hands then
+ */
+export function leftBehind(
+  kept: Pick<Kept, 'agent' | 'forms' | 'drafts'>,
+  agent: string | null,
+  book: RoundDraft['book'] | null = null,
+): LeftBehind {
+  if (kept.agent === null || kept.agent === agent) return { sets: [], rounds: [] };
+  const rounds = Object.values(kept.drafts)
+    .filter((draft) => draft.by === kept.agent && (book === null || draft.book === book))
+    .map(({ person }) => person);
+  return { sets: book === null ? unsignedSets(kept) : [], rounds };
 }
 
-/** Somebody else measures: what the last one typed is not theirs to sign, so their keypads are blank. */
-export function withAgent(kept: Kept, agent: string | null): Kept {
-  const isOther = kept.agent !== null && kept.agent !== agent;
+/**
+ * Somebody else measures: what the last one typed is not theirs to sign, so their keypads are blank, and a round that was begun
+ * stays whose it is. What was taken before anybody said who they are is of whoever says so first.
+ */
+export function withAgent(kept: Kept, agent: string | null, book: RoundDraft['book'] | null = null): Kept {
+  if (kept.agent === null) return { ...kept, agent, drafts: withTaker(kept.drafts, agent) };
+  const isOther = kept.agent !== agent && book === null;
   const left = isOther
     ? [HABIT, ...Object.keys(kept.forms).filter((form) => form.startsWith(SET_FORM))].reduce(
         withoutForm,
@@ -49,4 +70,10 @@ export function setsText(
       return name === undefined ? text : `${text} (${name})`;
     })
     .join(', ');
+}
+
+function withTaker(drafts: Kept['drafts'], agent: string | null): Kept['drafts'] {
+  const taken = ([person, draft]: [string, RoundDraft]) =>
+    [person, draft.isIdentityChecked || hasContent(draft) ? takenBy(draft, agent) : draft] as const;
+  return Object.fromEntries(Object.entries(drafts).map(taken));
 }

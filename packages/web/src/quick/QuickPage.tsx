@@ -25,12 +25,15 @@ import { isCuffKnown } from '../pressure/cuffOfReading.js';
 import { setKey } from '../pressure/setKey.js';
 import { otherWayRound } from '../pressure/typedPressure.js';
 import { runContentOf } from '../round/entries.js';
+import { OthersRound } from '../round/OthersRound.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { beginRound } from '../round/rounds.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
 import { sign } from '../round/sign.js';
 import { readingOf, standingOf } from '../round/standing.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
+import { isOfAnother, takenBy } from '../round/whose.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import { carriedPlace } from './carriedPlace.js';
 import { partText } from './partText.js';
 import { QuickKeypad } from './QuickKeypad.js';
@@ -51,6 +54,7 @@ export function QuickPage({ person }: { readonly person: string }) {
   const { asked, again } = useRecord(person);
   const rules = useInForce();
   const round = useQuickRound(person);
+  const agent = useMeasuring();
   const title = words.sentence('quick.title');
   return (
     <Page
@@ -73,7 +77,9 @@ export function QuickPage({ person }: { readonly person: string }) {
             {() =>
               record.identity === null ? (
                 <p className="notice">{words.sentence('person.erasedNoRound')}</p>
-              ) : round === null ? null : (
+              ) : round === null ? null : isOfAnother(round.draft, agent) ? (
+                <OthersRound draft={round.draft} />
+              ) : (
                 <div className="round-step">
                   <QuickSet person={person} round={round} record={record} />
                 </div>
@@ -111,7 +117,7 @@ function QuickSet({ person, round, record }: SetProps) {
   });
   // How somebody counts is a habit of theirs and holds for the next person too.
   const habit = useForm('quick habit', { windowSeconds: String(countRules.pulseWindowSeconds) });
-  const signer = useSigner();
+  const signer = useSigner(draft);
   const gauge = useGaugeAtHand().gauge?.id ?? null;
   const [made, setMade] = useState(() => ({ run: ids(), pulse: ids() }));
   const [isAsked, setAsked] = useState(false);
@@ -188,15 +194,16 @@ function QuickSet({ person, round, record }: SetProps) {
     setRefused((times) => times + 1);
     settle(text);
     if (next === null || !isPlaced || isUnread) return null;
+    const taken = takenBy(next, signer.agent);
     store.change((state) => ({
       ...state,
       kept: {
         ...state.kept,
         sequence: state.kept.sequence + SET_NUMBERS,
-        drafts: { ...state.kept.drafts, [person]: next },
+        drafts: { ...state.kept.drafts, [person]: taken },
       },
     }));
-    return next;
+    return taken;
   };
   const another = () => {
     if (keep() === null) return;

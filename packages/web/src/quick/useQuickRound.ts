@@ -5,6 +5,8 @@ import { begunRound, type RoundDraft } from '../round/draft.js';
 import { factsOf } from '../round/facts.js';
 import { useTapRules } from '../round/tapRulesLater.js';
 import { entriesIn, type Round, useDraft } from '../round/useRound.js';
+import { isOfAnother, takenBy } from '../round/whose.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import { recordKey } from '../store/known.js';
 
 /** A round that is kept on this device once something is said in it, and not before; null while its rules are not known. */
@@ -26,11 +28,14 @@ export function useQuickRound(person: string): QuickRound | null {
     [record, onDate],
   );
   const isReadable = useTapRules(draft);
+  const agent = useMeasuring();
   if (inForce === null || facts === null || !isReadable) return null;
   const change = (make: (draft: RoundDraft) => RoundDraft) =>
     store.change((state) => {
-      const next = make(state.kept.drafts[person] ?? fresh);
-      return { ...state, kept: { ...state.kept, drafts: { ...state.kept.drafts, [person]: next } } };
+      const was = state.kept.drafts[person] ?? fresh;
+      if (isOfAnother(was, agent)) return state;
+      const drafts = { ...state.kept.drafts, [person]: takenBy(make(was), agent) };
+      return { ...state, kept: { ...state.kept, drafts } };
     });
   return { draft, facts, inForce, change };
 }

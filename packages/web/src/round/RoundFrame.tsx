@@ -5,12 +5,14 @@ import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { useIsWide } from '../parts/useIsWide.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import { RestLine } from './RestLine.js';
 import { SlipLine } from './SlipLine.js';
 import type { SlipPage } from './slip.js';
 import { useCameFrom } from './useCameFrom.js';
 import type { Round } from './useRound.js';
 import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
+import { isOfAnother } from './whose.js';
 
 /** What a step of a round is shown with: the round, and the record of the person as the server gave it. */
 export type InRound = {
@@ -41,7 +43,7 @@ type FrameProps = {
 
 /**
  * The page of one step of a round. Without a round under way it leads to the chart, before the identity is checked to
- * the check; the name of the person stands above whatever is measured.
+ * the check, with somebody else's to whom it is of; the name of the person stands above whatever is measured.
  */
 export function RoundFrame({
   person,
@@ -62,8 +64,9 @@ export function RoundFrame({
   const rules = useInForce();
   const round = useRound(person);
   const hasDraft = useDraft(person) !== undefined;
+  const agent = useMeasuring();
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
-  if (round !== null && !round.draft.isIdentityChecked)
+  if (round !== null && (!round.draft.isIdentityChecked || isOfAnother(round.draft, agent)))
     return <Redirect to={`/people/${person}/round`} replace />;
   return (
     <Page

@@ -5,14 +5,17 @@ import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import { ClassCheck } from './ClassCheck.js';
 import { GoOn } from './GoOn.js';
 import { goOnPages } from './goOnLater.js';
 import { IdentityCheck } from './IdentityCheck.js';
+import { OthersRound } from './OthersRound.js';
 import { RestLine } from './RestLine.js';
 import { restOf } from './restDraft.js';
 import { SlipLine } from './SlipLine.js';
 import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
+import { isOfAnother } from './whose.js';
 
 /** A round from the identity check to the signature. */
 export function RoundPage({ person }: { readonly person: string }) {
@@ -22,17 +25,19 @@ export function RoundPage({ person }: { readonly person: string }) {
   const round = useRound(person);
   const isClass = useBook().book === 'class';
   const hasDraft = useDraft(person) !== undefined;
+  const agent = useMeasuring();
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
-  const isChecked = round?.draft.isIdentityChecked ?? false;
+  const isOthers = round !== null && isOfAnother(round.draft, agent);
+  const isChecked = !isOthers && (round?.draft.isIdentityChecked ?? false);
 
   return (
     <Page
       title={isChecked ? words.sentence('review.title') : words.sentence('review.round')}
       heading={
-        isChecked ? (
+        isChecked || isOthers ? (
           <span className="measure-heading">
             <span>{nameIn(asked.value)}</span>
-            <span className="measure-sign">{words.sentence('review.title')}</span>
+            <span className="measure-sign">{words.sentence(isOthers ? 'review.round' : 'review.title')}</span>
           </span>
         ) : (
           words.sentence(isClass ? 'class.checkTitle' : 'review.identityTitle')
@@ -57,6 +62,7 @@ export function RoundPage({ person }: { readonly person: string }) {
             {() => {
               const { identity, classIdentity } = record;
               if (round === null || (identity ?? classIdentity) === null) return null;
+              if (isOthers) return <OthersRound draft={round.draft} />;
               if (isChecked)
                 return (
                   <>

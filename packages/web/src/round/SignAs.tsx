@@ -7,6 +7,7 @@ import { Field } from '../parts/Field.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { useMay, useMeasuring, useSignedIn } from '../signIn/useAccess.js';
 import type { Kept } from '../store/kept.js';
+import type { RoundDraft } from './draft.js';
 
 /** The roles in which somebody signs what they measured; an importer's come from a file. */
 const SIGNING_ROLES = {
@@ -21,6 +22,8 @@ export type Signer = {
   readonly role: Role;
   /** A learner's round is preliminary. */
   readonly isPreliminary: boolean;
+  /** Whether the round stays so, whoever signs it. */
+  readonly isOfLearner: boolean;
   readonly chooseRole: (role: Role) => void;
 };
 
@@ -28,22 +31,29 @@ export type Signer = {
  * Who signs, in what role. Learning belongs to whoever measures, not to the device or to the round, and a role to one
  * signature: the next one is taken for neither.
  */
-export function useSigner(): Signer {
+export function useSigner(draft?: Pick<RoundDraft, 'isOfLearner'>): Signer {
   const agent = useMeasuring();
   const who = useSignedIn();
   const isLearner = isOnlyLearning(who);
+  const isOfLearner = draft?.isOfLearner === true;
   const saysSo = useKept(({ kept }) => agent !== null && kept.learners?.includes(agent) === true);
-  const isPreliminary = isLearner || saysSo;
+  const isPreliminary = isLearner || saysSo || isOfLearner;
   const [chosen, setChosen] = useState<{ readonly by: string | null; readonly role: Role } | null>(null);
   const role = isPreliminary || chosen?.by !== agent ? 'observer' : (chosen?.role ?? 'observer');
-  return { agent, role, isPreliminary, chooseRole: (next) => setChosen({ by: agent, role: next }) };
+  return {
+    agent,
+    role,
+    isPreliminary,
+    isOfLearner,
+    chooseRole: (next) => setChosen({ by: agent, role: next }),
+  };
 }
 
 /** The fields of whoever signs. */
 export function SignAs({ signer }: { readonly signer: Signer }) {
   const { store, words } = useApp();
   const { book } = useBook();
-  const { agent, role, isPreliminary, chooseRole } = signer;
+  const { agent, role, isPreliminary, isOfLearner, chooseRole } = signer;
   const who = useSignedIn();
   const isLearner = isOnlyLearning(who);
   // In a class a device is passed round: whoever supervises or assesses does so in their own name.
@@ -57,7 +67,7 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
         <input
           type="checkbox"
           checked={isPreliminary}
-          disabled={agent === null || isLearner}
+          disabled={agent === null || isLearner || isOfLearner}
           onChange={({ target }) =>
             store.change((state) => ({ ...state, kept: withLearner(state.kept, agent, target.checked) }))
           }

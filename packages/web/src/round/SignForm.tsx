@@ -29,7 +29,7 @@ export type Signing = {
 /** Signing says what is missing rather than being dead. */
 export function useSigning({ round, person, standing }: SignProps): Signing {
   const app = useApp();
-  const signer = useSigner();
+  const signer = useSigner(round.draft);
   const { agent } = signer;
   const { book } = useBook();
   const [asked, setAsked] = useState(0);

@@ -102,6 +102,10 @@ export type RoundDraft = RoundAround &
     readonly signing: string;
     readonly person: string;
     readonly begunAt: Stamp;
+    /** Whose round it is: whoever was measuring when something was first said or measured in it; null while nobody was. */
+    readonly by: string | null;
+    /** Whether it stood under the name of somebody who was learning, whoever said since that it was theirs. */
+    readonly isOfLearner: boolean;
     readonly isIdentityChecked: boolean;
     readonly isPreliminary: boolean;
     readonly pressure: PressureDraft;
@@ -138,6 +142,8 @@ export const NOTHING_TAKEN = {
   pressure: NO_PRESSURE,
   measures: [],
   measuresNotDone: {},
+  by: null,
+  isOfLearner: false,
 } satisfies Partial<RoundDraft>;
 
 /** The same round with one sign changed. */

@@ -4,6 +4,7 @@ import { withoutFormsOf } from '../app/forms.js';
 import { entriesOf } from './entries.js';
 import type { Round } from './useRound.js';
 import { signed } from './waiting.js';
+import { isOfAnother } from './whose.js';
 
 /** Signs a round: from now on it is never changed. It waits on this device until the server has it. */
 export function sign(
@@ -18,8 +19,9 @@ export function sign(
   const { store, clock, program } = app;
   store.change((state) => {
     const { kept } = state;
-    if (kept.drafts[draft.person] !== draft) return state;
-    const asSigned = { ...draft, isPreliminary };
+    // What another measured is not theirs to sign, whatever a page shows.
+    if (kept.drafts[draft.person] !== draft || isOfAnother(draft, agent)) return state;
+    const asSigned = { ...draft, by: agent, isPreliminary: isPreliminary || draft.isOfLearner };
     const entries = entriesOf(asSigned, {
       agent,
       role,

@@ -6,11 +6,13 @@ import { useApp, useKept } from '../app/context.js';
 import { localDate } from '../ports/stampAt.js';
 import { withPulseOfRuns } from '../pressure/pulseOfRuns.js';
 import { loadAbout, loadRecord } from '../server/load.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import { ASKED, recordKey } from '../store/known.js';
 import { type DraftValue, interrupted, type RoundDraft, withMeasuring } from './draft.js';
 import { type Facts, factsOf } from './facts.js';
 import type { Measuring } from './measuring.js';
 import { useTapRules } from './tapRulesLater.js';
+import { isOfAnother, takenBy } from './whose.js';
 
 /** A person's record as the server has it, asked for when a screen opens. */
 export function useRecord(person: string) {
@@ -70,16 +72,17 @@ export function useRound(person: string): Round | null {
     [record, onDate],
   );
   const isReadable = useTapRules(draft);
+  const agent = useMeasuring();
   if (draft === undefined || inForce === null || facts === null || !isReadable) return null;
 
   const change: Round['change'] = (make) =>
     store.change((state) => {
       const was = state.kept.drafts[person];
-      if (was === undefined) return state;
+      if (was === undefined || isOfAnother(was, agent)) return state;
       const next = withPulseOfRuns(make(was), inForce);
-      return next === was
-        ? state
-        : { ...state, kept: { ...state.kept, drafts: { ...state.kept.drafts, [person]: next } } };
+      if (next === was) return state;
+      const drafts = { ...state.kept.drafts, [person]: takenBy(next, agent) };
+      return { ...state, kept: { ...state.kept, drafts } };
     });
   return {
     draft,

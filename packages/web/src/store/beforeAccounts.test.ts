@@ -78,3 +78,10 @@ test('a device that refuses to keep the account’s rounds keeps them where they
   takeOn(full, store, 'ada');
   expect(rounds(left())).toEqual(['one']);
 });
+
+test('a round begun goes with whoever began it, whoever measured last', () => {
+  const drafts = { hester: { ...draft('of ada'), by: 'ada' }, nils: { ...draft('of sol'), by: 'sol' } };
+  const { signsIn, left } = device({ agent: 'sol', drafts });
+  expect(Object.keys(signsIn('ada').drafts)).toEqual(['hester']);
+  expect(Object.keys(left().drafts)).toEqual(['nils']);
+});

@@ -1,3 +1,4 @@
+import type { RoundDraft } from '../round/draft.js';
 import { type Kept, readKept } from './kept.js';
 import { SHELF_KEY, type Shelf, type Store } from './store.js';
 
@@ -5,15 +6,18 @@ import { SHELF_KEY, type Shelf, type Store } from './store.js';
 type Both = { readonly before: Kept; readonly own: Kept };
 
 /**
- * Gives whoever signs in what is theirs of what the device kept before: the rounds signed in their name, and, where they
- * were who measured last, the rounds and forms begun. What is of somebody else stays; what the account has already does too.
+ * Gives whoever signs in what is theirs of what the device kept before: the rounds signed in their name or
+ * begun by them, and, where they were who measured last, the forms begun. What is of somebody else stays; what the account has
+ * already does too.
  */
 export function takenOn({ before, own }: Both, agent: string): Both {
   const isMine = ({ entries }: Kept['waiting'][number]) => entries.every((entry) => entry.agent === agent);
   const has = new Set(own.waiting.map(({ round }) => round));
   const waiting = before.waiting.filter(isMine);
   const begun = before.agent === agent;
-  const drafts = begun ? without(before.drafts, own.drafts) : {};
+  const isMyDraft = ({ by }: RoundDraft) => (by === null ? begun : by === agent);
+  const mine = Object.fromEntries(Object.entries(before.drafts).filter(([, draft]) => isMyDraft(draft)));
+  const drafts = without(mine, own.drafts);
   const forms = begun ? without(before.forms, own.forms) : {};
   if (waiting.length + Object.keys(drafts).length + Object.keys(forms).length === 0) return { before, own };
   return {

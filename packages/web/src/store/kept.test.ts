@@ -43,3 +43,12 @@ test('a round of before there was a class is one of the charts, signed or not', 
   expect(read?.drafts[PERSON]).toEqual(begun());
   expect(read?.waiting[0]?.draft).toMatchObject({ book: 'care', session: null });
 });
+
+test('a round begun before it was known whose it is is of whoever measured last on the device', () => {
+  const { by: _1, isOfLearner: _2, ...older } = begun();
+  const kept = { ...freshKept('device'), agent: 'kit', drafts: { [PERSON]: older } };
+  expect(readKept(JSON.stringify(kept))?.drafts[PERSON]).toEqual({ ...begun(), by: 'kit' });
+  // One that is of nobody yet stays so.
+  const now = { ...kept, drafts: { [PERSON]: begun() } };
+  expect(readKept(JSON.stringify(now))?.drafts[PERSON]?.by).toBeNull();
+});

@@ -106,13 +106,18 @@ export function readKept(text: string | null): Kept | null {
   }
 }
 
-/** Version 1 knew rounds of pulse and breaths alone, version 2 no book but that of the charts, 3 at first no rest. */
+/** Version 1 knew rounds of pulse and breaths alone, version 2 no book but that of the charts, 3 at first no rest, nor whose a round is: whoever measured last on the device. */
 function fromOlder(kept: Kept): Kept {
-  const whole = (draft: RoundDraft): RoundDraft => ({ ...NOTHING_TAKEN, ...draft });
+  type Older = Omit<RoundDraft, 'by'> & Partial<Pick<RoundDraft, 'by'>>;
+  const whole = (draft: Older, by: string | null): RoundDraft => ({ ...NOTHING_TAKEN, by, ...draft });
   return {
     ...kept,
     version: 3,
-    drafts: Object.fromEntries(Object.entries(kept.drafts).map(([person, draft]) => [person, whole(draft)])),
-    waiting: kept.waiting.map((one) => (one.draft === null ? one : { ...one, draft: whole(one.draft) })),
+    drafts: Object.fromEntries(
+      Object.entries(kept.drafts).map(([person, draft]) => [person, whole(draft, kept.agent)]),
+    ),
+    waiting: kept.waiting.map((one) =>
+      one.draft === null ? one : { ...one, draft: whole(one.draft, one.entries[0]?.agent ?? null) },
+    ),
   };
 }

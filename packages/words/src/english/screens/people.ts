@@ -55,6 +55,20 @@ export const people = {
     `Typed and not signed: ${f.text}. It waits here for you alone, and nobody else sees it: sign it first, or come back to it.`,
   letWait: 'Leave it waiting',
   loseSets: 'Change, and let it go',
+  roundsStay: (f: { rounds: number; names: string; text: string }, say: Say) =>
+    `Not signed: ${say.counted(f.rounds, { one: 'round begun', other: 'rounds begun' })}${f.names === '' ? '' : ` (${f.names})`}. What was measured in ${f.rounds === 1 ? 'it stays with' : 'them stays with'} ${f.text}: nobody else goes on with it or signs it.`,
+  somebodyElse: 'somebody else',
+  othersRound: (f: { name: string; text: string }) =>
+    `Begun by ${f.name}, ${f.text}, and not signed. What one person measured, another neither goes on with nor signs.`,
+  othersRoundWays: (f: Text) =>
+    `To go on with it or sign it, ${f.text} is chosen below. To measure anew under another name, it is signed or given up first.`,
+  claim: (f: Text) => `It was all measured by ${f.text} …`,
+  claimSure: (f: { name: string; text: string }) =>
+    `Was everything in this round measured by ${f.name}, and the name ${f.text} on the device wrong? What another measured is not signed as one’s own; a learner’s stays preliminary.`,
+  claimNow: 'Yes, the name was wrong',
+  giveUpRound: 'Give this round up …',
+  giveUpRoundSure: (f: Text) => `Everything that ${f.text} took in this round is gone then.`,
+  giveUpRoundNow: 'Give it up',
   addAgent: 'Add a name',
   agentName: 'Name of whoever measures',
   agentHint: 'Kept on this device until you choose another.',

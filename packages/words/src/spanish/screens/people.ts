@@ -56,6 +56,20 @@ export const people: Reworded<typeof english> = {
     `Escrito y sin firmar: ${f.text}. Espera aquí solo a usted, y nadie más lo ve: firme antes, o vuelva después.`,
   letWait: 'Dejarlo en espera',
   loseSets: 'Cambiar, y perderlo',
+  roundsStay: (f, say) =>
+    `Sin firmar: ${say.counted(f.rounds, { one: 'ronda empezada', other: 'rondas empezadas' })}${f.names === '' ? '' : ` (${f.names})`}. Lo medido sigue siendo de ${f.text}: nadie más continúa ni firma.`,
+  somebodyElse: 'otra persona',
+  othersRound: (f) =>
+    `Empezada por ${f.name}, ${f.text}, y sin firmar. Lo que midió una persona no lo continúa ni lo firma otra.`,
+  othersRoundWays: (f) =>
+    `Para seguir con ella o firmarla se elige abajo a ${f.text}. Para medir de nuevo con otro nombre, antes se firma o se abandona.`,
+  claim: (f) => `Todo lo midió ${f.text} …`,
+  claimSure: (f) =>
+    `¿Todo lo de esta ronda lo midió ${f.name}, y el nombre ${f.text} en el dispositivo era erróneo? Lo que midió otra persona no se firma como propio; lo de quien aprende sigue siendo preliminar.`,
+  claimNow: 'Sí, el nombre era erróneo',
+  giveUpRound: 'Abandonar esta ronda …',
+  giveUpRoundSure: (f) => `Entonces se pierde todo lo que tomó ${f.text} en esta ronda.`,
+  giveUpRoundNow: 'Abandonarla',
   addAgent: 'Añadir un nombre',
   agentName: 'Nombre de quien mide',
   agentHint: 'Se guarda en este dispositivo hasta que elija otro.',

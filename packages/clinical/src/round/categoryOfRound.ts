@@ -18,6 +18,8 @@ export type RoundCategory = PlacedPressure & {
  * arm that falls highest: a later lower reading never hides a raised one before the average does. Null with no
  * reading, or no scheme for this person.
  *
+ * @param notAtRest the ids of readings that are no pressure at rest, as after somebody was laid down from their feet: they give none
+ *
  * Errors: none. Source: bedside handbook 3.10 and 6.1; that the highest counts until then is our decision.
  */
 export function categoryOfRound(
@@ -25,13 +27,14 @@ export function categoryOfRound(
   input: RoundInput,
   isPregnancy: boolean,
   rules: CategoryRules,
+  notAtRest: readonly string[] = [],
 ): RoundCategory | null {
   if (average !== null && average.systolic !== null) {
     const placed = roundCategory(average, input, isPregnancy, rules);
     return placed === null ? null : { ...placed, highestOf: null };
   }
   const taken = input.readings
-    .filter(({ site, posture }) => isAveragedSite(site) && posture !== 'stand')
+    .filter(({ id, site, posture }) => isAveragedSite(site) && posture !== 'stand' && !notAtRest.includes(id))
     .flatMap((reading) => {
       const { systolic, diastolic } = reading;
       const placed = roundCategory({ systolic, diastolic }, input, isPregnancy, rules);

@@ -277,6 +277,28 @@ describe('lying and standing', () => {
     expect(next(onFeet, pregnant)).toMatchObject({ step: 'lying', posture: 'lie-left' });
   });
 
+  // docs/conventions.md section 6: one by feel and one at a thigh are averaged with nothing, so that what is read lying is repeated.
+  test.each([
+    ['by feel', { method: 'palpation', diastolic: null }],
+    ['at the thigh', { site: 'thigh' }],
+    ['', {}],
+  ] as const)(
+    'of whoever was laid down after a reading %s is asked for again where it is what there is',
+    (what, before) => {
+      const up = { posture: 'stand', uprightMinutes: 1, systolic: 84, diastolic: 52 } as const;
+      const found = next([
+        prepared,
+        ...rates,
+        placed,
+        felt,
+        read({ id: 'r1', ...before }),
+        read({ id: 'r2', ...up }),
+        read({ id: 'r3', posture: 'lie', systolic: 152, diastolic: 96 }),
+      ]);
+      expect(found).toMatchObject(what === '' ? { step: 'review' } : { step: 'repeat', posture: 'lie' });
+    },
+  );
+
   test('late in pregnancy is on the left side, and never flat on the back', () => {
     const pregnant = { ...KNOWN, isPregnant: true, pregnancyWeeks: 32 };
     expect(next(sitting, pregnant)).toMatchObject({

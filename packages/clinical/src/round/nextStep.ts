@@ -20,6 +20,7 @@ import { DAY_OF_ROUND, placeFactsOf } from './placeFacts.js';
 import type { PlanRules } from './planRules.js';
 import { isOnePlace, isUpright, readingsOf, seriesOf } from './readingsOf.js';
 import type { ReadingsRules } from './readingsRules.js';
+import { isReadAtRest } from './readingsToAverage.js';
 import { recheckClass } from './recheckClass.js';
 import type { RecheckRules } from './recheckRules.js';
 import type { RoundFacts } from './roundFacts.js';
@@ -285,7 +286,7 @@ function againLaidDown(
   const after = readings.slice(at + 1).filter((one) => !isUpright(one));
   if (after.length === 0) return null;
   const next = again(after, facts, known, rules);
-  const wasAtRest = readings.slice(0, at).some((one) => !isUpright(one));
+  const wasAtRest = readings.slice(0, at).some(isReadAtRest);
   return !wasAtRest || next?.why.some(({ code }) => code === 'severe-again') === true ? next : null;
 }
 

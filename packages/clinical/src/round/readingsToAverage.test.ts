@@ -50,6 +50,20 @@ test('what is read after somebody was laid down from their feet is charted and n
   ]);
 });
 
+// One by feel has no diastolic, and one at a thigh is only charted: neither is a pressure at rest (docs/conventions.md section 6).
+test.each([
+  ['by feel', reading({ id: 'a', posture: 'sit', method: 'palpation', diastolic: null })],
+  ['at the thigh', reading({ id: 'a', posture: 'sit', site: 'thigh' })],
+])('where nothing but one %s was read before, what is read lying is what there is', (_what, before) => {
+  const round = [
+    before,
+    reading({ id: 'b', posture: 'stand', uprightMinutes: 1 }),
+    reading({ id: 'c', posture: 'lie' }),
+    reading({ id: 'd', posture: 'lie' }),
+  ];
+  expect(ids(readingsToAverage(round, null, 'b'))).toEqual(['c', 'd']);
+});
+
 test('other sites, standing and another posture are charted and not averaged', () => {
   // docs/conventions.md section 6: sites other than the upper arm are never averaged with it.
   const round = [

@@ -14,12 +14,26 @@ export type ReadingsToAverage<R> = {
 type Placed = Pick<RoundReading, 'id' | 'site' | 'side' | 'posture' | 'diastolic'>;
 
 /**
+ * Whether a reading is a pressure at rest that an average may take: at the upper arm, off the feet, with both numbers. One by feel
+ * has no diastolic, and one at a thigh is only charted.
+ */
+export function isReadAtRest(reading: Pick<RoundReading, 'site' | 'posture' | 'diastolic'>): boolean {
+  return isOffFeet(reading) && reading.diastolic !== null;
+}
+
+function isOffFeet({ site, posture }: Pick<RoundReading, 'site' | 'posture'>): boolean {
+  return isAveragedSite(site) && posture !== 'stand';
+}
+
+/**
  * The readings of one arm in one posture. The arm is the higher one where that is known, else the one with the most
  * readings that have both numbers, else the first; the posture is that of the arm's first reading. Standing readings
  * belong to the standing test and sites other than the upper arm are only charted.
  *
  * @param laidDownBy the id of the first reading by which the person was laid down from their feet: what is taken after it is no
- * pressure at rest, and left out where something was read at rest before; null for none
+ * pressure at rest, and left out where something was {@link isReadAtRest} before; where nothing was, it is what there is, and the
+ * posture is theirs. Null for none
+ * @param isByWhole false for the rule before `round-6`: then one by feel was read at rest too, and the posture that of the first one
  *
  * Source: docs/conventions.md section 6; bedside handbook 3.12 and 3.14. What is left out after that reading: common practice, no source.
  */
@@ -27,14 +41,17 @@ export function readingsToAverage<R extends Placed>(
   readings: readonly R[],
   higherArm: Side | null,
   laidDownBy: string | null = null,
+  isByWhole = true,
 ): ReadingsToAverage<R> {
   const laidAt = laidDownBy === null ? -1 : readings.findIndex(({ id }) => id === laidDownBy);
-  const isAtRest = ({ site, posture }: R) => isAveragedSite(site) && posture !== 'stand';
-  const wasAtRest = readings.slice(0, Math.max(0, laidAt)).some(isAtRest);
+  const wasAtRest = readings.slice(0, Math.max(0, laidAt)).some(isByWhole ? isReadAtRest : isOffFeet);
   const after = new Set(wasAtRest ? readings.slice(laidAt + 1) : []);
-  const usable = readings.filter((one) => isAtRest(one) && !after.has(one));
+  const usable = readings.filter((one) => isOffFeet(one) && !after.has(one));
   const side = armOf(usable, higherArm);
-  const posture = usable.find((one) => one.side === side)?.posture;
+  const ofArm = usable.filter((one) => one.side === side);
+  const lain =
+    isByWhole && !wasAtRest && laidAt !== -1 ? ofArm.filter((one) => readings.indexOf(one) > laidAt) : [];
+  const posture = (lain[0] ?? ofArm[0])?.posture;
   const reasonOf = (one: R): LeftOutReason | null => {
     if (!isAveragedSite(one.site)) return 'other-site';
     if (one.posture === 'stand') return 'standing';

@@ -519,6 +519,32 @@ describe('lying and standing', () => {
     ]);
   });
 
+  // ESC 2024: 140/90 is hypertension, 120/70 elevated (bedside handbook 6.1). What is no pressure at rest gives none.
+  test('by which somebody was laid down give no category while something was read at rest', () => {
+    const esc = {
+      ...CHOSEN,
+      readings: readingsRulesOf('esc-2024'),
+      category: { ...CHOSEN.category, adultScheme: 'esc-2024' },
+    };
+    const lain = at('c', 'lie', '158/98', 72, null);
+    const up = { ...at('up', 'stand', '112/70', 80, 1), isUnwellUpright: true };
+    const readings = [at('a', 'sit', '128/76', 68, null), up, lain];
+    const found = result({ readings }, esc);
+    expect(found.category).toMatchObject({ category: 'elevated', highestOf: 1 });
+    expect(found.rechecks.map(({ code }) => code)).not.toContain('recheck-abnormal-soon');
+    expect(result({ readings }, esc, 'round-5').category).toMatchObject({ category: 'hypertension' });
+    // With nothing read at rest it is what there is.
+    expect(result({ readings: [up, lain] }, esc).category).toMatchObject({ category: 'hypertension' });
+  });
+
+  test('one by feel before is none at rest: what is read lying is averaged, as it was not under `round-5`', () => {
+    const nice = { ...CHOSEN, readings: readingsRulesOf('nice-ng136') };
+    const felt = { ...at('a', 'sit', '122/80', 68, null), method: 'palpation', diastolic: null } as const;
+    const readings = [felt, at('up', 'stand', '84/50', 96, 1), at('c', 'lie', '112/72', 80, null)];
+    expect(result({ readings }, nice).pressure).toMatchObject({ systolic: 112, used: ['c'], posture: 'lie' });
+    expect(result({ readings }, nice, 'round-5').pressure).toMatchObject({ systolic: null, posture: 'sit' });
+  });
+
   // Bedside handbook 3.15: unwell is looked at again at once; a reading lying after it settles it. Earlier versions knew it not.
   test('of somebody who felt unwell on their feet is due again at once, until one is taken off them', () => {
     const stood = { ...at('b', 'stand', '112/72', 70, 1), isUnwellUpright: true };

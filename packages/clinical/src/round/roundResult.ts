@@ -32,16 +32,16 @@ import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
 import { isLowCondition, worstAlerts } from './worstAlerts.js';
 
 /** The version of what is made of a round, as kept beside it. */
-export const ROUND_RULE = 'round-5';
+export const ROUND_RULE = 'round-6';
 
 /**
  * Every version that can be made again, the oldest first. Since the second an alert names the worst reading of the round,
  * since the third a systolic on the feet is low by the limit of the person's age, since the fourth somebody who felt unwell
  * on their feet is an alert. Since the fifth they are looked at again too, what is read after somebody was laid down from their
  * feet is not averaged with what was read at rest before, and the score goes by the newest pressure where that is very low or
- * was read after it.
+ * was read after it. Since the sixth none of that gives a category either, and only what has both numbers was read at rest.
  */
-export const ROUND_RULES = ['round-1', 'round-2', 'round-3', 'round-4', ROUND_RULE] as const;
+export const ROUND_RULES = ['round-1', 'round-2', 'round-3', 'round-4', 'round-5', ROUND_RULE] as const;
 export type RoundRuleId = (typeof ROUND_RULES)[number];
 
 /** The pressure that a round goes by: the average of the protocol's rule, or why there is none. `used` are ids. */
@@ -102,14 +102,16 @@ export function roundResult(
   const laidDown = isByNow
     ? (laidDownBy(input.readings, input.facts.ageMonths, rules.actNow)?.id ?? null)
     : null;
-  const pressure = pressureOf(input, limits, rules, laidDown);
+  const isByWhole = isSince(rule, 'round-6');
+  const pressure = pressureOf(input, limits, rules, { laidDown, isByWhole });
   const used = pressureUsed(input, pressure, isByNow ? { actNow: rules.actNow, laidDown } : null);
   const inputs = scoreInputs(input, used);
   const { score: shows } = rules;
   const score = scoreOf(input, inputs);
   const shared = sharedSigns(input, score, limits);
   const isPregnancy = input.facts.isPregnant === true || isSoonAfterBirth(shared, rules.actNow);
-  const category = categoryOfRound(pressure, input, isPregnancy, rules.category);
+  const notAtRest = isByWhole ? laidDownOf(pressure) : [];
+  const category = categoryOfRound(pressure, input, isPregnancy, rules.category, notAtRest);
   const each = knownEach(input.readings, shared, isSince(rule, 'round-4'));
   const again = recheckOf(input, isByNow ? each : knownEach(input.readings, shared, false), category, rules);
   return {
@@ -173,10 +175,10 @@ function pressureOf(
   input: RoundInput,
   limits: LimitsOfChild | null,
   rules: RoundRules,
-  laidDown: string | null,
+  { laidDown, isByWhole }: { readonly laidDown: string | null; readonly isByWhole: boolean },
 ): RoundPressure | null {
   if (input.readings.length === 0) return null;
-  const { readings, leftOut } = readingsToAverage(input.readings, input.facts.higherArm, laidDown);
+  const { readings, leftOut } = readingsToAverage(input.readings, input.facts.higherArm, laidDown, isByWhole);
   const { used, ...average } = averageReadings(
     readings,
     circumstancesOf(input, limits, rules),
@@ -192,6 +194,11 @@ function pressureOf(
     used: used.map((index) => readings[index - 1]?.id ?? '').filter((id) => id !== ''),
     leftOut,
   };
+}
+
+/** What was read after somebody was laid down, and left out of the average for it. */
+function laidDownOf(pressure: RoundPressure | null): readonly string[] {
+  return (pressure?.leftOut ?? []).filter(({ reason }) => reason === 'laid-down').map(({ id }) => id);
 }
 
 /**

@@ -3,6 +3,7 @@ import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
+import { nameIn } from '../parts/Identity.js';
 import { loadAgents } from '../server/load.js';
 import { SignedInLine } from '../signIn/SignedInLine.js';
 import { useMay, useSignedIn } from '../signIn/useAccess.js';

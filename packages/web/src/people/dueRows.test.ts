@@ -41,8 +41,8 @@ test('after whoever has an alert, what is late comes first, then what may be tak
     person('alert alone', null, null, 2),
   ];
   expect(dueRows(rows, NOW).map(({ row }) => row.id)).toEqual([
-    'alert alone',
     'alert, ahead',
+    'alert alone',
     'late',
     'later late',
     'since',
@@ -62,11 +62,13 @@ test('of those whose time has come, as of those with an alert, the most urgent c
     person('alert, high', '09:00', '09:05', 1, 'recheck-abnormal-soon'),
     person('alert, very low', '09:57', '09:58', 1, 'recheck-at-once'),
     person('alert of another kind', null, null, 1),
+    person('alert, severe', '10:05', null, 1),
   ];
   expect(dueRows(rows, NOW).map(({ row }) => row.id)).toEqual([
     'alert, very low',
-    'alert of another kind',
     'alert, high',
+    'alert, severe',
+    'alert of another kind',
     'very low, late',
     'pregnant, late',
     'severe, since',

@@ -1,7 +1,7 @@
 import type { PersonRow } from '@evenfall/api';
 import { type Countdown, countdown, type Stamp } from '@evenfall/record';
 import type { BegunAlarm } from '../round/begunAlarm.js';
-import { urgencyOf } from './urgencyOf.js';
+import { NO_TIME, urgencyOf } from './urgencyOf.js';
 import { type BegunAlarms, NO_ALARMS } from './useBegunAlarms.js';
 
 /** A person of whom an alert is open, or whose pressure is to be looked at again, and where that is now. */
@@ -16,7 +16,7 @@ export type Due = NonNullable<PersonRow['latest']['recheck']> & { readonly count
 
 /**
  * Everybody who needs somebody: whoever has an alert that nobody closed, or of whom a round alarms that nobody signed, first,
- * then what is late or may be taken, then what is ahead; each by how urgent it is, and then by its time.
+ * then what is late or may be taken, then what is ahead; each by the more urgent of alert and repeat, and then by its time.
  */
 export function dueRows(rows: readonly PersonRow[], now: Stamp, alarms: BegunAlarms = NO_ALARMS): DueRow[] {
   const nowMs = Date.parse(now.at);
@@ -49,9 +49,9 @@ function lateness({ due }: DueRow): number {
   return due?.countdown.is === 'late' ? 0 : 1;
 }
 
-/** The time that the countdown of a row runs to, or ran from; nothing but an alert comes before any. */
+/** The time that the countdown of a row runs to, or ran from; nothing but an alert has none. */
 function timeOf({ due }: DueRow): number {
-  if (due === null) return 0;
+  if (due === null) return NO_TIME;
   const { fromAt, byAt, countdown: at } = due;
   return Date.parse(at.is === 'ahead' ? fromAt : (byAt ?? fromAt));
 }

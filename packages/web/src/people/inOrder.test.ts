@@ -37,8 +37,8 @@ test('whoever needs somebody stands first: act now, late, due, and the rest as t
     person('act now too', 2),
   ];
   expect(inOrder(rows, now).map(({ id }) => id)).toEqual([
-    'act now too',
     'act now',
+    'act now too',
     'later',
     'late',
     'at its last minute',

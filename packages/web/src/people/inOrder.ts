@@ -1,7 +1,7 @@
 import type { PersonRow } from '@evenfall/api';
 import type { Stamp } from '@evenfall/record';
 import { isLate } from './dueText.js';
-import { urgencyOf } from './urgencyOf.js';
+import { NO_TIME, urgencyOf } from './urgencyOf.js';
 import { type BegunAlarms, NO_ALARMS } from './useBegunAlarms.js';
 
 /**
@@ -20,10 +20,10 @@ export function inOrder(
   };
   /** Of all of whom nothing is due the same. */
   const urgency = (row: PersonRow) => (rankOf(row) === 3 ? 0 : urgencyOf(row.latest, begun.get(row.id)));
-  /** When somebody is to be looked at again; the same where an alert comes first. */
+  /** When somebody is to be looked at again. */
   const dueAt = (row: PersonRow) => {
     const { recheck } = row.latest;
-    return rankOf(row) === 0 || recheck === null ? 0 : Date.parse(recheck.byAt ?? recheck.fromAt);
+    return recheck === null ? NO_TIME : Date.parse(recheck.byAt ?? recheck.fromAt);
   };
   return rows.toSorted((a, b) => rankOf(a) - rankOf(b) || urgency(a) - urgency(b) || dueAt(a) - dueAt(b));
 }

@@ -143,8 +143,15 @@ function QuickSet({ person, round, record }: SetProps) {
     hasIrregularRhythm,
     countRules,
   );
-  const counted = { windowSeconds, clock: startsOn, first };
-  const { set, wrong } = readTypedSet(text, { method: form.text('method') as SetMethod, counted }, inForce);
+  // As long as nobody said, a rate is read as of a full minute, which any may be, and nothing is made of it.
+  const counted = { windowSeconds: windowSeconds ?? countRules.fullWindowSeconds, clock: startsOn, first };
+  const { set: read, wrong } = readTypedSet(
+    text,
+    { method: form.text('method') as SetMethod, counted },
+    inForce,
+  );
+  const isWindowUnsaid = windowSeconds === null && read?.pulse != null;
+  const set = read !== null && isWindowUnsaid ? { ...read, pulse: null } : read;
   const place = placeIn(form, set, round);
   const isCuffWrong = place !== null && !isCuffKnown(place.place);
   const isPlaced = place !== null && place.allowed === 'yes' && !isCuffWrong;
@@ -181,7 +188,7 @@ function QuickSet({ person, round, record }: SetProps) {
   // A severe one is asked about already, by what it asks of the person.
   const isSevereAsked = draft.features !== null || (standing?.content.value?.ask.features.length ?? 0) > 0;
   const isUnread = again.length > 0 && !isSevereAsked && form.text('read') !== set?.numbers;
-  const isOpen = isUnread || (standing !== null && standing.unasked.length > 0);
+  const isOpen = isUnread || isWindowUnsaid || (standing !== null && standing.unasked.length > 0);
 
   const type = (typed: string) => {
     setAsked(false);
@@ -193,7 +200,7 @@ function QuickSet({ person, round, record }: SetProps) {
     setAsked(true);
     setRefused((times) => times + 1);
     settle(text);
-    if (next === null || !isPlaced || isUnread) return null;
+    if (next === null || !isPlaced || isUnread || isWindowUnsaid) return null;
     const taken = takenBy(next, signer.agent);
     store.change((state) => ({
       ...state,
@@ -211,6 +218,7 @@ function QuickSet({ person, round, record }: SetProps) {
     form.set('at', '');
     form.set('read', '');
     form.set('windowSeconds', '');
+    form.set('rhythm', '');
     setMade({ run: ids(), pulse: ids() });
     setAsked(false);
     field.current?.focus();
@@ -240,7 +248,7 @@ function QuickSet({ person, round, record }: SetProps) {
           ? null
           : words.problem(wrong, { nameOf: (field) => partText(field, words) }).message;
   const isWindowAsked = isRhythmAsked
-    ? set?.pulse != null || unreached !== null
+    ? read?.pulse != null || unreached !== null
     : unreached !== null && (isAsked || isSettled);
   return (
     <form
@@ -289,7 +297,7 @@ function QuickSet({ person, round, record }: SetProps) {
             id: String(seconds),
             text: words.sentence('quick.seconds', { seconds }),
           }))}
-          chosen={String(windowSeconds)}
+          chosen={windowSeconds === null ? null : String(windowSeconds)}
           onChoose={(seconds) => form.set('windowSeconds', seconds)}
         />
       ) : null}
@@ -320,7 +328,7 @@ function QuickSet({ person, round, record }: SetProps) {
       <QuickPlace
         form={form}
         habit={{
-          text: () => String(windowSeconds),
+          text: () => (windowSeconds === null ? '' : String(windowSeconds)),
           set: (field, text) => {
             form.set(field, text);
             if (!isRhythmAsked) habit.set(field, text);
@@ -355,7 +363,9 @@ function QuickSet({ person, round, record }: SetProps) {
       ) : null}
       {isAsked && isOpen ? (
         <p className="field-wrong" role="alert">
-          {words.sentence(isUnread ? 'quick.readNot' : 'quick.unasked')}
+          {words.sentence(
+            isWindowUnsaid ? 'quick.windowUnsaid' : isUnread ? 'quick.readNot' : 'quick.unasked',
+          )}
         </p>
       ) : null}
       <QuickKeypad

@@ -67,9 +67,9 @@ export function QuickPlace({
                   ? 'quick.device'
                   : 'quick.auscultation',
             )}
-            {' · '}
-            {words.sentence('quick.pulseFor')}{' '}
-            {words.sentence('quick.seconds', { seconds: Number(habit.text('windowSeconds')) })}
+            {habit.text('windowSeconds') === ''
+              ? null
+              : ` · ${words.sentence('quick.pulseFor')} ${words.sentence('quick.seconds', { seconds: Number(habit.text('windowSeconds')) })}`}
             {gauge === null ? null : ` · ${words.sentence('equipment.whichIs', { text: gauge.named.name })}`}
           </span>
           <button type="button" className="button button-quiet" onClick={() => setOpen(true)}>
@@ -132,7 +132,14 @@ export function QuickPlace({
       {choice(
         'windowSeconds',
         words.sentence('quick.pulseFor'),
-        windows.map((seconds) => [String(seconds), words.sentence('quick.seconds', { seconds })] as const),
+        [
+          ...(habit.text('windowSeconds') === ''
+            ? [['', words.sentence('pressure.cuffNotSaid')] as const]
+            : []),
+          ...windows.map(
+            (seconds) => [String(seconds), words.sentence('quick.seconds', { seconds })] as const,
+          ),
+        ],
         habit,
       )}
       {gauges.length === 0

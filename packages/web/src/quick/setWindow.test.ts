@@ -5,8 +5,8 @@ import { notInWindow, setWindowSeconds } from './setWindow.js';
 import { readTypedSet } from './typedSet.js';
 
 // Bedside handbook 1.5 and 2.1: an irregular pulse is counted a full minute.
-test('a pulse known to be irregular is typed as counted a full minute, unless something else is said', () => {
-  expect(setWindowSeconds('', '30', true, DEFAULT_COUNT_RULES)).toBe(60);
+test('how long a pulse known to be irregular was counted is asked for each set, and never presumed', () => {
+  expect(setWindowSeconds('', '30', true, DEFAULT_COUNT_RULES)).toBeNull();
   expect(setWindowSeconds('15', '30', true, DEFAULT_COUNT_RULES)).toBe(15);
   expect(setWindowSeconds('', '15', false, DEFAULT_COUNT_RULES)).toBe(15);
 });

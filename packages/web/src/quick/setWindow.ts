@@ -8,17 +8,17 @@ export function isAskedForRhythm(hasIrregularRhythm: boolean, rules: CountRules)
 }
 
 /**
- * Over how many seconds the pulse of a set was counted: as said for this set, else the full minute of a pulse known to be
- * irregular, else as whoever measures does it.
+ * Over how many seconds the pulse of a set was counted: as said for this set, else as whoever measures does it. Of a pulse known to
+ * be irregular it is said for each set and never presumed; null while nobody said.
  */
 export function setWindowSeconds(
   said: string,
   habit: string,
   hasIrregularRhythm: boolean,
   rules: CountRules,
-): number {
+): number | null {
   if (said !== '') return Number(said);
-  return isAskedForRhythm(hasIrregularRhythm, rules) ? rules.fullWindowSeconds : Number(habit);
+  return isAskedForRhythm(hasIrregularRhythm, rules) ? null : Number(habit);
 }
 
 /** A rate that its window cannot give: its number, the window, and by how much a count over it goes; null for any other. */

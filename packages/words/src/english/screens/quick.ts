@@ -45,6 +45,7 @@ export const quick = {
     `${say.counted(f.readings, { one: 'reading', other: 'readings' })} kept, out of sight until the round is signed.`,
   readAgain: 'Look again before signing',
   readIs: (f: { text: string }) => `Yes, ${f.text} was read`,
+  windowUnsaid: 'Say above how long the pulse was counted, then sign.',
   readNot: 'Say that it was read so, or put it right, then sign.',
   unasked: 'Answer what is asked above, then sign.',
   needsAgent: 'Choose who is measuring.',

@@ -45,6 +45,7 @@ export const quick: Reworded<typeof english> = {
     `${say.counted(f.readings, { one: 'lectura guardada', other: 'lecturas guardadas' })}, fuera de la vista hasta firmar la ronda.`,
   readAgain: 'Mire otra vez antes de firmar',
   readIs: (f) => `Sí, se leyó ${f.text}`,
+  windowUnsaid: 'Diga arriba durante cuánto se contó el pulso, y después firme.',
   readNot: 'Diga que se leyó así, o corríjalo, y después firme.',
   unasked: 'Responda lo que se pregunta arriba y después firme.',
   needsAgent: 'Elija quién mide.',

@@ -31,7 +31,7 @@ export const noteDetails = {
   'diastolic-of-muffling': () =>
     'Sounds were heard down to zero, so the diastolic here is where they muffled, and the category is as doubtful as it is: press more lightly and repeat.',
   'recheck-repeated-at-once': (f, say) =>
-    `The person is unwell, or the pressure very low, and it was repeated (${repeated(f, say)}): stay with the person, call by your local protocol, and take it again when that protocol says${withinOf(f, say)}.`,
+    `The person is unwell, or the pressure very low, and it was repeated (${repeated(f, say)}): stay with the person, call by your local protocol, and take it again as that protocol says.`,
   'recheck-abnormal-again': (f, say) =>
     `High by its category, and it was repeated: let the person rest and take it again after ${minutes(f, say, 'fromSeconds')}, within ${minutes(f, say, 'withinSeconds')} (common practice; your local protocol wins).`,
 } as const satisfies Record<string, Detail>;
@@ -46,11 +46,4 @@ function expected(f: Figures, say: Say): string {
 
 function signed(mmHg: number, say: Say): string {
   return `${mmHg > 0 ? '+' : '−'}${say.short(Math.abs(mmHg), 1)}`;
-}
-
-/** The latest time of a repeat, where one is kept. */
-function withinOf(f: Figures, say: Say): string {
-  return f.has('withinSeconds')
-    ? `, at the latest ${minutes(f, say, 'withinSeconds')} after the last reading`
-    : '';
 }

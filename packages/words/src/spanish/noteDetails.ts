@@ -29,7 +29,7 @@ export const noteDetails: Reworded<typeof english> = {
   'diastolic-of-muffling': () =>
     'Se oyeron ruidos hasta cero, así que la diastólica es aquí donde se amortiguaron, y la categoría es tan dudosa como ella: presione menos y repita.',
   'recheck-repeated-at-once': (f, say) =>
-    `La persona se encuentra mal, o la presión es muy baja, y se repitió (${repeated(f, say)}): quédese con la persona, avise según su protocolo local y vuelva a tomarla cuando este diga${withinOf(f, say)}.`,
+    `La persona se encuentra mal, o la presión es muy baja, y se repitió (${repeated(f, say)}): quédese con la persona, avise según su protocolo local y vuelva a tomarla como este diga.`,
   'recheck-abnormal-again': (f, say) =>
     `Alta según su categoría, y se repitió: deje reposar a la persona y vuelva a tomarla después de ${minutes(f, say, 'fromSeconds')}, antes de ${minutes(f, say, 'withinSeconds')} (práctica común; prevalece su protocolo local).`,
 };
@@ -46,11 +46,4 @@ function expected(f: Figures, say: Say): string {
 
 function signed(mmHg: number, say: Say): string {
   return `${mmHg > 0 ? '+' : '−'}${say.short(Math.abs(mmHg), 1)}`;
-}
-
-/** The latest time of a repeat, where one is kept. */
-function withinOf(f: Figures, say: Say): string {
-  return f.has('withinSeconds')
-    ? `, como muy tarde ${minutes(f, say, 'withinSeconds')} después de la última lectura`
-    : '';
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_ACT_NOW_RULES } from './actNowRules.js';
 import { type NotedReading, roundNotes } from './roundNotes.js';
+import type { RoundRuleId } from './roundResult.js';
 
 const UNDER = { gapSeconds: 60, actNow: DEFAULT_ACT_NOW_RULES };
 
@@ -224,4 +225,18 @@ test('nothing calls a reading too soon that was asked for without a wait', () =>
   const low = reading('a', 1001, { systolic: 88, isNextAtOnce: true });
   expect(codesOf('b', low, reading('b', 1003))).toEqual([]);
   expect(codesOf('b', { ...low, isNextAtOnce: false }, reading('b', 1003))).toEqual(['too-soon-by-times']);
+});
+
+// Bedside handbook 3.14 and 3.15; that it goes before the average: decision of this project, since `round-5`.
+test('the reading that scores go by before any average is known, by the rule under which the round was made', () => {
+  const sat = reading('a', 1001, { systolic: 148, diastolic: 92 });
+  const up = reading('b', 1200, { posture: 'stand', uprightMinutes: 1, systolic: 84, diastolic: 56 });
+  const lain = reading('c', 1300, { posture: 'lie', systolic: 98, diastolic: 60 });
+  const first = (readings: readonly NotedReading[], rule?: RoundRuleId) =>
+    roundNotes(readings, rule === undefined ? UNDER : { ...UNDER, rule }, [], 720).newestFirst;
+  expect(first([sat, up, lain])).toBe('c');
+  expect(first([sat, up, lain], 'round-5')).toBe('c');
+  expect(first([sat, up, lain], 'round-4')).toBeNull();
+  expect(first([sat, reading('d', 1100, { systolic: 84, diastolic: 50 })])).toBe('d');
+  expect(first([sat, reading('d', 1100), up])).toBeNull();
 });

@@ -5,9 +5,11 @@ import type { ActNowRules } from './actNowRules.js';
 import { type ArmCuffsCode, armCuffFlags, type CuffedReading } from './armCuffs.js';
 import { isToLieDown } from './lieDown.js';
 import { type LyingCode, lyingFlags } from './lyingBefore.js';
+import { newestFirst } from './newestFirst.js';
 import { type RepeatAtOnce, repeatAtOnce } from './repeatAtOnce.js';
 import { NO_ROUND_FACTS } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
+import { isSince, ROUND_RULE, type RoundRuleId } from './roundResult.js';
 import { type SpacedReading, type SpacingCode, spacingFlags } from './spacing.js';
 import { standingOf } from './standingOf.js';
 
@@ -46,6 +48,8 @@ export type RoundNotes = {
   readonly category: readonly Flag<NoteCode>[];
   /** The repeat at once that is in the round already; null for none. */
   readonly repeat: RepeatAtOnce | null;
+  /** The id of the reading that scores go by in place of the average ({@link newestFirst}); null where the average goes before. */
+  readonly newestFirst: string | null;
 };
 
 export const NO_ROUND_NOTES: RoundNotes = {
@@ -54,17 +58,25 @@ export const NO_ROUND_NOTES: RoundNotes = {
   standing: [],
   category: [],
   repeat: null,
+  newestFirst: null,
+};
+
+type NoteRules = {
+  readonly gapSeconds: number;
+  readonly actNow: ActNowRules;
+  readonly rule?: RoundRuleId;
 };
 
 /**
  * @param readings those that stand, in the order in which they were taken
- * @param rules what the protocol leaves between two readings, s, and its limits of what is acted on at once
+ * @param rules what the protocol leaves between two readings, s, its limits of what is acted on at once, and the version of the
+ *   rule by which the round was made, absent for that of today
  * @param pulses the place in the work of each pulse of the round that was counted or tapped to a number
  * @param ageMonths completed months of the person at the round; null is not known
  */
 export function roundNotes(
   readings: readonly NotedReading[],
-  { gapSeconds, actNow }: { readonly gapSeconds: number; readonly actNow: ActNowRules },
+  { gapSeconds, actNow, rule = ROUND_RULE }: NoteRules,
   pulses: readonly number[],
   ageMonths: number | null,
 ): RoundNotes {
@@ -91,6 +103,7 @@ export function roundNotes(
       ? [{ code: 'diastolic-of-muffling', figures: {} }]
       : [],
     repeat: repeatAtOnce(readings),
+    newestFirst: isSince(rule, 'round-5') ? (newestFirst(readings, ageMonths, actNow)?.id ?? null) : null,
   };
 }
 

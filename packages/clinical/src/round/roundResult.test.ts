@@ -521,7 +521,7 @@ describe('lying and standing', () => {
 
   // ESC 2024: 140/90 is hypertension, 120/70 elevated (bedside handbook 6.1). What is no pressure at rest gives none.
   test('by which somebody was laid down give no category while something was read at rest', () => {
-    const esc = {
+    const esc: RoundRules = {
       ...CHOSEN,
       readings: readingsRulesOf('esc-2024'),
       category: { ...CHOSEN.category, adultScheme: 'esc-2024' },

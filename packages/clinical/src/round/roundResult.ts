@@ -1,7 +1,6 @@
 import { isRaised } from '../category/scheme.js';
 import { completedYears } from '../child/years.js';
 
-import { isAveragedSite } from '../cuff/placeCheck.js';
 import type { Posture, Side } from '../cuff/places.js';
 import { EARLY_WARNING_PARTS, type EarlyWarning, earlyWarning } from '../score/earlyWarning.js';
 import { meanPressure } from '../score/meanPressure.js';
@@ -19,11 +18,12 @@ import { categoryOfRound, type RoundCategory } from './categoryOfRound.js';
 import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy, raisedFromOf } from './childLimits.js';
 import { fullReadings } from './fullReadings.js';
 import type { ReadingsCircumstances } from './furtherReading.js';
-import { type KnownSigns, NOTHING_KNOWN } from './knownSigns.js';
+import type { KnownSigns } from './knownSigns.js';
 import { laidDownBy } from './lieDown.js';
+import { newestAtRest, newestFirst } from './newestFirst.js';
 import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
 import { RECHECK_CLASSES, type Recheck, type RecheckClass, recheckAfter } from './recheckAfter.js';
-import { isVeryLow, recheckClass } from './recheckClass.js';
+import { recheckClass } from './recheckClass.js';
 import type { JudgedReading, RoundInput } from './roundInput.js';
 import type { RoundRules } from './roundRules.js';
 import { type RoundScore, roundScores } from './roundScores.js';
@@ -104,7 +104,7 @@ export function roundResult(
     : null;
   const isByWhole = isSince(rule, 'round-6');
   const pressure = pressureOf(input, limits, rules, { laidDown, isByWhole });
-  const used = pressureUsed(input, pressure, isByNow ? { actNow: rules.actNow, laidDown } : null);
+  const used = pressureUsed(input, pressure, isByNow ? rules.actNow : null);
   const inputs = scoreInputs(input, used);
   const { score: shows } = rules;
   const score = scoreOf(input, inputs);
@@ -130,7 +130,8 @@ export function roundResult(
   };
 }
 
-function isSince(rule: RoundRuleId, since: RoundRuleId): boolean {
+/** Whether a version of the rule is another one or came after it. */
+export function isSince(rule: RoundRuleId, since: RoundRuleId): boolean {
   return ROUND_RULES.indexOf(rule) >= ROUND_RULES.indexOf(since);
 }
 
@@ -202,26 +203,20 @@ function laidDownOf(pressure: RoundPressure | null): readonly string[] {
 }
 
 /**
- * The pressure that scores go by: the average, or with too few the last reading at the upper arm. Where that one is very low, or
- * was taken after the person was laid down from their feet, it goes before any average: the score is of how the person is now.
+ * The pressure that scores go by: the average, or with too few the last reading at the upper arm, which goes before any average by
+ * {@link newestFirst}.
  *
- * @param since the limits of very low, and the reading by which the person was laid down; null where the average always goes before
+ * @param actNow the limits of very low; null where the average always goes before
  */
 function pressureUsed(
   { readings, facts: { ageMonths } }: RoundInput,
   pressure: RoundPressure | null,
-  since: { readonly actNow: RoundRules['actNow']; readonly laidDown: string | null } | null,
+  actNow: RoundRules['actNow'] | null,
 ): { readonly systolic: number | null; readonly diastolic: number | null } {
-  const newest = readings.findLast(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
-  const last = { systolic: newest?.systolic ?? null, diastolic: newest?.diastolic ?? null };
-  if (since !== null && newest !== undefined) {
-    const laidAt = readings.findIndex(({ id }) => id === since.laidDown);
-    const isAfter = laidAt !== -1 && readings.indexOf(newest) > laidAt;
-    if (isAfter || isVeryLow({ ...NOTHING_KNOWN, ...last, ageMonths }, since.actNow)) return last;
-  }
-  if (pressure !== null && pressure.systolic !== null)
-    return { systolic: pressure.systolic, diastolic: pressure.diastolic };
-  return last;
+  const first = actNow === null ? null : newestFirst(readings, ageMonths, actNow);
+  const isAveraged = first === null && pressure !== null && pressure.systolic !== null;
+  const { systolic, diastolic } = isAveraged ? pressure : (first ?? newestAtRest(readings) ?? NO_PRESSURE);
+  return { systolic, diastolic };
 }
 
 /** What the scores of a round are made from. */

@@ -12,7 +12,7 @@ import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
 import { ofRate } from './ofRate.js';
 import type { ChartRound } from './projectChart.js';
-import { type RulesOf, signingOf, type ValuesOfRound, waysToRead } from './valueStanding.js';
+import { type RulesOf, ruleOf, signingOf, type ValuesOfRound, waysToRead } from './valueStanding.js';
 
 /**
  * What is said beside a round, from its readings as they stand: made anew each time, of evidence that is kept, and part
@@ -24,12 +24,14 @@ import { type RulesOf, signingOf, type ValuesOfRound, waysToRead } from './value
  *   age, and its counts do not
  */
 export function notesStanding(round: ChartRound, rulesOf: RulesOf, birthDate: string | null): RoundNotes {
-  const signing = signingOf(round)?.content;
+  const signed = signingOf(round);
+  const signing = signed?.content;
   const { roundRules } = rulesOf(signing?.protocolVersion ?? null) ?? NOTHING_CHOSEN;
   const evidence = signing?.evidence ?? { ...NOBODY_SAID, facts: { ageMonths: ageOf(round, birthDate) } };
   const { ageMonths } = evidence.facts;
   const { actNow } = roundRules;
-  const under = { gapSeconds: roundRules.readings.gapSeconds, actNow };
+  const rule = signed == null ? {} : { rule: ruleOf(signed) };
+  const under = { gapSeconds: roundRules.readings.gapSeconds, actNow, ...rule };
   const withHaste = (reading: NotedReading): NotedReading => ({
     ...reading,
     isNextAtOnce: isAtOnceAfter(reading, evidence, actNow),
@@ -50,6 +52,7 @@ export function notesStanding(round: ChartRound, rulesOf: RulesOf, birthDate: st
       category: together(all.category, one.category),
       // What one of the claims leaves to be repeated is not said to be.
       repeat: all.repeat === null || one.repeat === null ? null : all.repeat,
+      newestFirst: all.newestFirst ?? one.newestFirst,
     }));
 }
 

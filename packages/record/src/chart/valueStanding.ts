@@ -128,7 +128,8 @@ function valueUnder(
 }
 
 /** The version under which a round was made: what is amended in it is made again under the same. */
-function ruleOf({ content }: Signing): RoundRuleId {
+/** The version of the rule by which a signing was made. */
+export function ruleOf({ content }: Pick<Signing, 'content'>): RoundRuleId {
   return ROUND_RULES.find((one) => one === content.computedBy?.rule) ?? ROUND_RULE;
 }
 

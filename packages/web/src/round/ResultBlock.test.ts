@@ -4,13 +4,16 @@ import { describe, expect, test } from 'vitest';
 import { resultLines } from './ResultBlock.js';
 
 const words = wordsFor('en-GB');
+const spanish = wordsFor('es');
+const BY_LAST = /last reading alone/;
+const BY_LAST_ES = /última lectura/;
 
 function categoryLine(systolic: string, more: object = {}): string {
   const category = {
     ...{ category: 'normal', atLeast: 'normal', guideline: 'acc-aha-2017', highestOf: 1 },
     ...{ shown: { systolic, diastolic: '58' }, flags: [], why: [] },
   };
-  const earlyWarning = { total: null, atLeast: 3, missing: [], response: null, flags: [] };
+  const earlyWarning = { parts: {}, total: null, atLeast: 3, missing: [], response: null, flags: [] };
   const none = {
     pressure: null,
     meanPressureMmHg: null,
@@ -82,7 +85,7 @@ describe('the order in which the result is read', () => {
       ...{ category: 'normal', atLeast: 'normal', level: 'normal', guideline: 'acc-aha-2017', highestOf: 1 },
       ...{ shown: { systolic: '118', diastolic: '62' }, flags: [], why: [] },
     },
-    earlyWarning: { total: null, atLeast: 0, missing: [], response: null, flags: [] },
+    earlyWarning: { parts: {}, total: null, atLeast: 0, missing: [], response: null, flags: [] },
   };
   const lines = (more: object, notes = NO_ROUND_NOTES) =>
     resultLines({ ...made, ...more } as never, words, notes);
@@ -95,6 +98,40 @@ describe('the order in which the result is read', () => {
     expect(isFirst({ actNow: [{ condition: 'very-low-pressure', figures: { systolic: 84 } }] })).toBe(true);
     const category = [{ code: 'diastolic-of-muffling', figures: {} }] as const;
     expect(isFirst({}, { ...NO_ROUND_NOTES, category })).toBe(true);
+  });
+
+  // What is worked out of the newest reading stands beside an average of others, and says so.
+  test('what goes by the last reading alone says so, each number of it, and nothing does where the average goes before', () => {
+    const more = {
+      pressure: {
+        systolic: 146,
+        diastolic: 90,
+        used: ['b'],
+        rule: 'nice-ng136',
+        needs: [],
+        flags: [],
+        why: [],
+      },
+      meanPressureMmHg: 72.7,
+      pulsePressureMmHg: 38,
+      scores: [{ of: 'shock-index', value: 0.9, flags: [] }],
+      earlyWarning: { ...made.earlyWarning, total: 2, parts: { systolic: 2 } },
+    };
+    const ofLast = (text: RegExp, notes?: typeof NO_ROUND_NOTES) =>
+      resultLines({ ...made, ...more } as never, text === BY_LAST_ES ? spanish : words, notes)
+        .filter((line) => text.test(line.text))
+        .map(({ name }) => name);
+    const newestFirst = { ...NO_ROUND_NOTES, newestFirst: 'c' };
+    expect(ofLast(BY_LAST, newestFirst)).toEqual([
+      'Mean pressure',
+      'Pulse pressure',
+      'Shock index of an adult',
+      'Early-warning score',
+    ]);
+    expect(ofLast(BY_LAST_ES, newestFirst)).toHaveLength(4);
+    expect(ofLast(BY_LAST)).toEqual([]);
+    // The average is of that reading alone.
+    expect(ofLast(BY_LAST, { ...NO_ROUND_NOTES, newestFirst: 'b' })).toEqual([]);
   });
 
   test('a score that asks for nothing comes after what asks for something', () => {

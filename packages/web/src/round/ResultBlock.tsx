@@ -128,6 +128,12 @@ export function resultLines(
     isPlain: true,
   });
   const { pressure, category, earlyWarning, arms, standing, rechecks } = value;
+  // What goes by the newest reading says so, wherever an average stands beside it.
+  const isNewest =
+    notes.newestFirst !== null && !(pressure?.used.length === 1 && pressure.used[0] === notes.newestFirst);
+  const isOfLast = pressure?.systolic == null || isNewest;
+  const byLast = (isOfPressure: boolean) =>
+    isOfPressure && isNewest && pressure?.systolic != null ? `, ${words.sentence('result.byLast')}` : '';
   // A score that asks for nothing stands after whatever asks for something.
   const score =
     earlyWarning === null
@@ -142,11 +148,11 @@ export function resultLines(
                     parts: earlyWarning.missing.map((part) => words.title('scorePart', part)),
                   })
                 : words.sentence('result.points', { points: earlyWarning.total })
-            }. ${words.sentence('result.college')}`,
+            }${byLast(earlyWarning.parts.systolic != null)}. ${words.sentence('result.college')}`,
             [...(earlyWarning.response === null ? [] : [earlyWarning.response]), ...earlyWarning.flags],
           ),
         ];
-  const mmHgKey = pressure?.systolic == null ? 'result.mmHgOfLast' : 'result.mmHg';
+  const mmHgKey = isOfLast ? 'result.mmHgOfLast' : 'result.mmHg';
   return [
     ...(pressure === null ? [] : [averageLine(pressure, value, words)]),
     ...(category === null
@@ -183,7 +189,9 @@ export function resultLines(
     ...value.scores.map(({ of, value: made, flags }) =>
       plain(
         words.title('score', of),
-        made === null ? words.sentence('result.notWhole') : words.say.short(made, 2),
+        made === null
+          ? words.sentence('result.notWhole')
+          : `${words.say.short(made, 2)}${byLast(of !== 'body-mass-index')}`,
         flags,
       ),
     ),

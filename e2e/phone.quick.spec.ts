@@ -93,6 +93,24 @@ test('nothing typed is lost by a reload; a wrong number is said beside it; a sec
   await page.getByRole('button', { name: 'Keep it and type another' }).tap();
   await expect(page.getByText('1 reading kept, out of sight until the round is signed.')).toBeVisible();
   await expect(page.getByText('152/94')).toHaveCount(0);
+
+  await test.step('it stays with whoever typed it: somebody else neither sees nor signs it', async () => {
+    const who = page.getByLabel('Who is measuring?');
+    await page.getByRole('button', { name: 'Change who is measuring' }).tap();
+    await who.selectOption({ index: 2 });
+    await expect(page.getByRole('alert')).toContainText('Not signed: 1 round begun (Rufus Adeyemi');
+    await page.getByRole('button', { name: 'Change who is measuring' }).tap();
+    await expect(page.getByText(/^Begun by .*, and not signed/)).toBeVisible();
+    await expect(page.getByRole('group', { name: 'Keypad' })).toHaveCount(0);
+    await expect(page.getByRole('button', { name: 'Sign', exact: true })).toHaveCount(0);
+    await expectAccessible(page);
+    await page.goto(page.url().replace(/quick$/, 'round/pressure'));
+    await expect(page).toHaveURL(/\/round$/);
+    await expect(page.getByText(/^Begun by .*, and not signed/)).toBeVisible();
+    await page.getByRole('button', { name: 'Change who is measuring' }).tap();
+    await who.selectOption({ index: 1 });
+    await page.goto(page.url().replace(/round$/, 'quick'));
+  });
   await type(page, '14890');
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
   const signed = article(page, '152/94');
@@ -176,7 +194,19 @@ test('an arm that must not be used is not signed, and the fact stands on the pag
   ).toBeVisible();
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
   await expect(page).toHaveURL(/\/quick$/);
-  await field.fill('R 132/84');
+  // Their pulse is known to be irregular: how long it was counted and how it felt are asked of each set, and nothing is chosen.
+  await field.fill('R 136/86 76');
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(page.getByText('Say above how long the pulse was counted, then sign.')).toBeVisible();
+  await expect(page.getByText(/kept as 76 in/)).toHaveCount(0);
+  await expectAccessible(page);
+  await page.getByText('30 seconds', { exact: true }).tap();
+  await page.getByText('regular', { exact: true }).tap();
+  await page.getByRole('button', { name: 'Keep it and type another' }).tap();
+  await field.fill('R 132/84 74');
+  await expect(page.getByRole('radio', { name: 'regular', exact: true })).toBeVisible();
+  await expect(page.getByRole('radio', { checked: true })).toHaveCount(0);
+  await page.getByText('60 seconds', { exact: true }).tap();
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
   await expect(
     article(page, '132/84')

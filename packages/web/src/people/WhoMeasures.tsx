@@ -7,6 +7,7 @@ import { nameIn } from '../parts/Identity.js';
 import { loadAgents } from '../server/load.js';
 import { SignedInLine } from '../signIn/SignedInLine.js';
 import { useMay, useSignedIn } from '../signIn/useAccess.js';
+import { recordKey } from '../store/known.js';
 import { leftBehind, setsText, withAgent } from './unsignedSets.js';
 
 const ADD_AGENT = 'add-agent';
@@ -114,8 +115,13 @@ function ChosenMeasures() {
   function leftTexts(agent: string | null): readonly string[] {
     const state = store.get();
     const { sets, rounds } = leftBehind(state.kept, agent, book);
+    const { people, records } = state.known;
     const nameOf = (person: string) =>
-      nameIn(state.known.people.value?.find(({ id }) => id === person) ?? null);
+      nameIn(
+        people.value?.find(({ id }) => id === person) ??
+          records[recordKey(book ?? 'care', person)]?.value ??
+          null,
+      );
     const begun = rounds.flatMap((person) => nameOf(person) ?? []);
     return [
       ...(sets.length === 0 ? [] : [words.sentence('people.setsLost', { text: setsText(state, sets) })]),

@@ -28,7 +28,7 @@ export function OthersRound({ draft }: { readonly draft: RoundDraft }) {
       };
     });
   return (
-    <section className="others-round">
+    <section className="form">
       <p className="notice">
         {words.sentence('people.othersRound', {
           name: nameOf(draft.by),
@@ -37,7 +37,7 @@ export function OthersRound({ draft }: { readonly draft: RoundDraft }) {
       </p>
       <p>{words.sentence('people.othersRoundWays', { text: nameOf(draft.by) })}</p>
       <WhoMeasures />
-      <div className="buttons-stacked">
+      <div className="buttons">
         {agent === null ? null : (
           <AskedFirst
             does={words.sentence('people.claim', { text: nameOf(agent) })}

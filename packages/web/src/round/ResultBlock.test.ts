@@ -1,10 +1,10 @@
 import { NO_ROUND_NOTES } from '@evenfall/clinical';
-import { wordsFor } from '@evenfall/words';
+import { loadWords, wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
 import { resultLines } from './ResultBlock.js';
 
 const words = wordsFor('en-GB');
-const spanish = wordsFor('es');
+const spanish = await loadWords('es');
 const BY_LAST = /last reading alone/;
 const BY_LAST_ES = /última lectura/;
 
@@ -61,7 +61,7 @@ test('beside a pressure under the low limit no category is named at all', () => 
 
 test('a score of which signs are missing is not read as a zero', () => {
   const text = (atLeast: number, missing: readonly string[]) => {
-    const earlyWarning = { total: null, atLeast, missing, response: null, flags: [] };
+    const earlyWarning = { parts: {}, total: null, atLeast, missing, response: null, flags: [] };
     const none = { category: null, arms: null, standing: null, pressure: null, scores: [], rechecks: [] };
     const value = { ...none, meanPressureMmHg: null, pulsePressureMmHg: null, actNow: [], earlyWarning };
     return resultLines(value as never, words)[0]?.text;

@@ -33,5 +33,7 @@ export const importedFile = z.object({
   older: z.number().int().min(0),
   /** Values that changed what is kept of their source, though nothing tells which was said later: the order of the files decides. */
   byOrder: z.number().int().min(0),
+  /** Values kept beside others under their source's name, of which nobody knows whether one corrects another, each by its place. */
+  unclear: z.array(problem),
 });
 export type ImportedFile = z.infer<typeof importedFile>;

@@ -59,6 +59,8 @@ export type { SleepPutRight, SleepSaid } from './chart/sleepPutRight.js';
 export { sleepPutRight, withSleep } from './chart/sleepPutRight.js';
 export { type ActStanding, type AgentStanding, standingByRoles, standingOf } from './chart/standingOf.js';
 export { type OneOfTwo, seriesLimits, twoSeries } from './chart/twoSeries.js';
+export type { UnclearCorrection } from './chart/unclearCorrections.js';
+export { unclearCorrections } from './chart/unclearCorrections.js';
 export type { RulesOf } from './chart/valueStanding.js';
 export {
   isAmendedSince,

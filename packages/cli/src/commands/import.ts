@@ -22,6 +22,7 @@ type Brought = {
   readonly passedOver: { readonly [type: string]: number };
   readonly older: number;
   readonly byOrder: number;
+  readonly unclear: readonly Problem[];
 };
 
 /**
@@ -62,14 +63,19 @@ export const importCommand = command<Asked>({
       const brought = JSON.parse(text) as Brought;
       const problems = brought.refused.map((problem) => ({ ...problem, file }));
       const { added, already, passedOver, older, byOrder } = brought;
+      const unclear = brought.unclear.map((problem) => ({ ...problem, file }));
       const others = Object.entries(passedOver).map(([type, count]) => `${count} ${type}`);
       return {
         kind: 'one',
-        json: { file, ...brought, refused: problems },
+        json: { file, ...brought, refused: problems, unclear },
         lines: [
           `${file}: ${words.sentence('commandLine.brought', { added, already })}`,
           ...(older === 0 ? [] : [words.sentence('commandLine.olderValues', { values: older })]),
           ...(byOrder === 0 ? [] : [words.sentence('bring.byOrder', { values: byOrder })]),
+          ...(unclear.length === 0
+            ? []
+            : [words.sentence('commandLine.unclearValues', { values: unclear.length })]),
+          ...linesOf(unclear, words),
           ...(others.length === 0
             ? []
             : [words.sentence('commandLine.passedOver', { resources: words.say.allOf(others) })]),

@@ -299,7 +299,12 @@ describe('the same table read', () => {
         ({ frame }) => frame as unknown as StoredEntry,
       ),
     );
-    expect(reportedEntries(reported, { ...BY, entries })).toEqual({ placed: [], already: 56, older: 0 });
+    expect(reportedEntries(reported, { ...BY, entries })).toEqual({
+      placed: [],
+      already: 56,
+      older: 0,
+      unclear: [],
+    });
     const changed = week.readings.with(0, { ...week.readings[0], systolic: 158 } as never);
     const { placed } = reportedEntries(read(tableOf(homeWeek(1), weekOf(5, changed, amending(1)))).reported, {
       ...BY,
@@ -396,6 +401,7 @@ describe('the same table read', () => {
     );
     expect(takenBackEntries(read(out).takenBack, { ...BY, entries })).toEqual({ placed: [], older: 2 });
     expect(reportedEntries(read(was).reported, { ...BY, entries })).toEqual({
+      unclear: [],
       placed: [],
       already: 56,
       older: 0,

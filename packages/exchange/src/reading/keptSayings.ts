@@ -13,8 +13,8 @@ export type Saying = {
 export type Kept = {
   /** The entry that stands, or the mark of error on it. */
   readonly id: string;
-  /** Marked as entered in error: by its source, or by somebody here; null for a value that stands. */
-  readonly takenBack: 'there' | 'here' | null;
+  /** Marked as entered in error by its source, or by somebody here, or replaced by one of another instant; null for a value that stands. */
+  readonly takenBack: 'there' | 'here' | 'moved' | null;
   readonly name: string;
   readonly of: string;
   /** When it was measured, ms. */
@@ -22,8 +22,6 @@ export type Kept = {
   /** What was said and of which instant, to compare. */
   readonly said: string;
   readonly isAmended: boolean;
-  /** The source said it as a correction, which may be of another instant. */
-  readonly isCorrection: boolean;
   /** When the source said it, ms; null where nobody knows. */
   readonly saidAtMs: number | null;
   /** It was brought by its place in a series, and not by its instant. */
@@ -31,27 +29,17 @@ export type Kept = {
 };
 
 /**
- * What sources said so far, by their names of it: of each value what is kept last, and when it was said last. A value that
- * replaced another is found under the instant of that one, too. A reading that a later saying of its series does not
- * have was taken out of it, or its time was put right: so a series has a time as a whole. Another value whose time was
- * put right has one name at both instants.
+ * What sources said so far, by their names of it and the instant: of each value what is kept last, and when it was said
+ * last. A name may be that of an order of several measurements, so a correction of an instant of which nothing was said
+ * before could be of any of them, and is held to be of none. A reading that a later saying of its series does not have
+ * was taken out of it, or its time was put right: so a series has a time as a whole.
  */
 export class KeptSayings {
   private readonly ofSlot = new Map<string, Kept>();
   private readonly newestOfSlot = new Map<string, number>();
   private readonly newestOfSeries = new Map<string, number>();
-  private readonly slots = new Map<string, readonly string[]>();
-  /** Instants of corrections that are kept as of another instant. */
-  private readonly explained = new Set<string>();
-  /** By name: what was said under it of each instant. */
-  private readonly said = new Map<string, Map<string, SaidOfSlot>>();
-  /** What the file itself says beside each other: neither is the other's correction. */
-  private readonly beside: ReadonlySet<string>;
 
-  /** @param isHistory the file holds what its source said before, too, and not only what it says now */
-  constructor(entries: readonly StoredEntry[], read: readonly Saying[], isHistory: boolean) {
-    const now = isHistory ? [] : read.filter(({ isInError }) => isInError !== true);
-    this.beside = new Set(now.map(slotOfSaying));
+  constructor(entries: readonly StoredEntry[], read: readonly Saying[]) {
     const names = new PlacedNames();
     const all = new Map<string, Kept>();
     const before = new Map<string, string>();
@@ -68,18 +56,18 @@ export class KeptSayings {
       if (amends !== null && was !== undefined) before.set(id, amends.entry);
     }
     const named = renamed(all, new Set(before.values()), read);
-    for (const kept of named.values()) this.put(kept, before.get(kept.id) ?? null);
+    for (const kept of named.values()) {
+      const was = named.get(before.get(kept.id) ?? '');
+      // An earlier program took a correction of another instant for one of what stood under the name: that stays replaced.
+      if (was !== undefined && slotOfKept(was) !== slotOfKept(kept))
+        this.put({ ...was, takenBack: 'moved', saidAtMs: kept.saidAtMs });
+      this.put(kept);
+    }
   }
 
-  /** What is kept last of a value: under its name and instant, or for a correction of another instant under its name alone. */
+  /** What is kept last of a value of this name and instant. */
   of(one: Saying): Kept | undefined {
-    const own = this.ofSlot.get(slotOfSaying(one));
-    if (!isCorrection(one.content)) return own;
-    if (own !== undefined) return own.takenBack === 'there' ? (this.movedBy(one) ?? own) : own;
-    const saidAtMs = saidAtOf(one.content);
-    return this.standingUnder(one).findLast(
-      (kept) => saidAtMs === null || kept.saidAtMs === null || kept.saidAtMs <= saidAtMs,
-    );
+    return this.ofSlot.get(slotOfSaying(one));
   }
 
   /** Whether what is kept of a value, or of its series, was said later; false where either does not tell. */
@@ -87,59 +75,7 @@ export class KeptSayings {
     const saidAtMs = saidAtOf(one.content);
     if (saidAtMs === null) return false;
     const newest = this.newestOfSlot.get(slotOfSaying(one)) ?? Number.NEGATIVE_INFINITY;
-    return Math.max(newest, this.seriesSaidAtMs(one.content)) > saidAtMs || this.isMovedAfter(one, saidAtMs);
-  }
-
-  /**
-   * Whether a correction that is not the last saying of its instant tells first that the value was moved there: what it
-   * corrected at another instant stands no more, be it kept or brought later.
-   */
-  tellsMove(one: Saying): boolean {
-    const told = this.said.get(keyOf(one))?.get(slotOfSaying(one));
-    const saidAtMs = saidAtOf(one.content);
-    if (!isCorrection(one.content) || saidAtMs === null || told === undefined) return false;
-    // Of the first saying of an instant it counts only if nothing else tells that what it corrected has gone.
-    if (!told.isCorrectionFirst && saidAtMs < told.firstMs) return !this.isMovedAfter(one, saidAtMs, false);
-    return saidAtMs > told.correctedMs && !this.isMovedAfter(one, saidAtMs);
-  }
-
-  /** What a correction moved here from another instant; undefined for nothing that is kept, and where several stand under the name. */
-  movedBy(one: Saying): Kept | undefined {
-    const slot = slotOfSaying(one);
-    const own = this.ofSlot.get(slot);
-    const [was, ...others] = this.standingUnder(one).filter((kept) => kept !== own);
-    const [saidAtMs, wasMs] = [saidAtOf(one.content), was?.saidAtMs ?? null];
-    if (was === undefined || others.length > 0 || saidAtMs === null || wasMs === null) return undefined;
-    // What was said here before can have gone elsewhere by a correction alone.
-    const firstMs = this.said.get(keyOf(one))?.get(slot)?.firstMs ?? saidAtMs;
-    const canBe = saidAtMs < firstMs || (was.isCorrection && wasMs > firstMs);
-    return canBe && wasMs < saidAtMs ? was : undefined;
-  }
-
-  /**
-   * Whether a value was moved to another instant after this was said of it. Of a name under which several stand, as the
-   * measurements of one order do, nobody can tell which it was.
-   */
-  private isMovedAfter(one: Saying, saidAtMs: number, isOfAny = isCorrection(one.content)): boolean {
-    const slot = slotOfSaying(one);
-    const own = this.ofSlot.get(slot);
-    const standsHere = own?.takenBack === null && own.atMs === Date.parse(one.measuredAt.at);
-    if (standsHere || this.standingUnder(one).length > 1) return false;
-    const isMoved = isOfAny
-      ? isAnyCorrection
-      : // A correction of which it is known what it corrected moved nothing else.
-        (said: SaidOfSlot, atMs: number, other: string) =>
-          !this.explained.has(other) && isCorrectionFirst(said, atMs);
-    return [...(this.said.get(keyOf(one)) ?? [])].some(
-      ([other, said]) => other !== slot && !this.beside.has(other) && isMoved(said, saidAtMs, other),
-    );
-  }
-
-  /** What stands under the name of a value at another instant than those that the file says now. */
-  private standingUnder(one: Saying): Kept[] {
-    const slots = [...(this.said.get(keyOf(one))?.keys() ?? [])].filter((slot) => !this.beside.has(slot));
-    const heads = new Set(slots.flatMap((slot) => this.ofSlot.get(slot) ?? []));
-    return [...heads].filter(({ takenBack }) => takenBack === null);
+    return Math.max(newest, this.seriesSaidAtMs(one.content)) > saidAtMs;
   }
 
   /** When anything kept of the series of a reading was said last; before all times where nothing was, or of no reading. */
@@ -148,34 +84,12 @@ export class KeptSayings {
   }
 
   /** Takes in that a value was kept or marked. The times of series stay those from before the file: all of it is one saying. */
-  put(kept: Kept, before: string | null): void {
-    const own = slotOf(kept.name, kept.of, kept.atMs);
-    const earlier = this.slots.get(before ?? '') ?? [];
-    if (kept.isCorrection && earlier.length > 0 && !earlier.includes(own)) this.explained.add(own);
-    const slots = [...new Set([...earlier, own])];
-    this.slots.set(kept.id, slots);
-    this.takeInSaid(kept, own);
-    for (const slot of slots) {
-      const newest = this.newestOfSlot.get(slot) ?? Number.NEGATIVE_INFINITY;
-      if (kept.saidAtMs !== null && kept.saidAtMs < newest) continue;
-      this.ofSlot.delete(slot);
-      this.ofSlot.set(slot, kept);
-      if (kept.saidAtMs !== null) this.newestOfSlot.set(slot, kept.saidAtMs);
-    }
-  }
-
-  private takeInSaid({ name, of, takenBack, isCorrection, saidAtMs }: Kept, slot: string): void {
-    const key = `${name} ${of}`;
-    const ofKey = this.said.get(key) ?? new Map<string, SaidOfSlot>();
-    this.said.set(key, ofKey);
-    const before = ofKey.get(slot) ?? NOTHING_SAID;
-    const isTold = takenBack === null && saidAtMs !== null;
-    const isFirst = isTold && saidAtMs < before.firstMs;
-    ofKey.set(slot, {
-      firstMs: isFirst ? saidAtMs : before.firstMs,
-      isCorrectionFirst: isFirst ? isCorrection : before.isCorrectionFirst,
-      correctedMs: isTold && isCorrection ? Math.max(saidAtMs, before.correctedMs) : before.correctedMs,
-    });
+  put(kept: Kept): void {
+    const slot = slotOfKept(kept);
+    const newest = this.newestOfSlot.get(slot) ?? Number.NEGATIVE_INFINITY;
+    if (kept.saidAtMs !== null && kept.saidAtMs < newest) return;
+    this.ofSlot.set(slot, kept);
+    if (kept.saidAtMs !== null) this.newestOfSlot.set(slot, kept.saidAtMs);
   }
 
   /** Takes in when a series was said: once all of a file is read. */
@@ -194,23 +108,6 @@ export class KeptSayings {
   }
 }
 
-/** When a source first said a value of one instant, whether as a correction, and when it last corrected it to that; ms. */
-type SaidOfSlot = {
-  readonly firstMs: number;
-  readonly isCorrectionFirst: boolean;
-  readonly correctedMs: number;
-};
-const NOTHING_SAID: SaidOfSlot = {
-  firstMs: Number.POSITIVE_INFINITY,
-  isCorrectionFirst: false,
-  correctedMs: Number.NEGATIVE_INFINITY,
-};
-
-/** A correction of an instant of which more was said before is one of that: it moved nothing that was said first. */
-const isCorrectionFirst = ({ isCorrectionFirst, firstMs }: SaidOfSlot, saidAtMs: number) =>
-  isCorrectionFirst && firstMs > saidAtMs;
-const isAnyCorrection = ({ correctedMs }: SaidOfSlot, saidAtMs: number) => correctedMs > saidAtMs;
-
 /** A value under a name, as it stands once it is kept. */
 export function keptOf(id: string, saying: Saying, name = nameOf(saying.content)): Kept {
   const { value, status } = saying.content;
@@ -224,7 +121,6 @@ export function keptOf(id: string, saying: Saying, name = nameOf(saying.content)
     atMs: Date.parse(saying.measuredAt.at),
     said: saidOf(saying),
     isAmended,
-    isCorrection: isCorrection(saying.content),
     saidAtMs,
     isByPlace: false,
   };
@@ -244,16 +140,12 @@ function nameOf({ source }: ReportedContent): string {
   return `${source.format} ${source.id}`;
 }
 
-function isCorrection({ status }: ReportedContent): boolean {
-  return status === 'amended' || status === 'corrected';
-}
-
 function slotOfSaying({ content, measuredAt }: Saying): string {
   return slotOf(nameOf(content), content.value.of, Date.parse(measuredAt.at));
 }
 
-function keyOf({ content }: Saying): string {
-  return `${nameOf(content)} ${content.value.of}`;
+function slotOfKept({ name, of, atMs }: Kept): string {
+  return slotOf(name, of, atMs);
 }
 
 function slotOf(name: string, of: string, atMs: number): string {

@@ -58,11 +58,12 @@ test('two measurements of one name stand beside each other, in one file and in t
   expect(brought(one.all, pulse(80, 50)).said).toEqual([[80, null]]);
 });
 
-test('another number at the same instant, or a correction at another, amends what was said before', () => {
+test('another number at the same instant amends what was said before; a correction at another stands beside it', () => {
   const { all } = brought([], pulse(72, 30));
   expect(brought(all, pulse(74, 30)).said).toEqual([[74, 72]]);
-  expect(brought(all, pulse(74, 31, { status: 'corrected' })).said).toEqual([[74, 72]]);
-  expect(brought(all, pulse(74, 31, { status: 'amended' })).said).toEqual([[74, 72]]);
+  expect(brought(all, pulse(74, 30, { status: 'corrected' })).said).toEqual([[74, 72]]);
+  expect(brought(all, pulse(74, 31, { status: 'corrected' })).said).toEqual([[74, null]]);
+  expect(brought(all, pulse(74, 31, { status: 'amended' })).said).toEqual([[74, null]]);
   expect(brought(all, pulse(72, 30)).said).toEqual([]);
 });
 

@@ -1,7 +1,14 @@
 import { canonicalJson, type Refusal } from '@evenfall/clinical';
-import { type EntryFrame, KINDS, type ReportedContent, type Stamp, type StoredEntry } from '@evenfall/record';
+import {
+  type EntryFrame,
+  KINDS,
+  type ReportedContent,
+  type Stamp,
+  type StoredEntry,
+  type UnclearCorrection,
+  unclearCorrections,
+} from '@evenfall/record';
 import { type Kept, KeptSayings, keptOf, saidAtOf, saidOf } from './keptSayings.js';
-import { movedAway } from './replayed.js';
 
 /** A value of a file from elsewhere, before it is an entry: what was said, when it was measured, and where it stood in the file. */
 export type Reported = {
@@ -11,6 +18,8 @@ export type Reported = {
   readonly measuredAt: Stamp;
   /** The source takes it back: kept, and marked as entered in error. */
   readonly isInError: boolean;
+  /** What a file calls the resource that says it, in each of its versions; absent, or null, where it does not tell. */
+  readonly resource?: string | null;
   /** How many entries of the source say it under its name, those that were replaced there counted; absent for one. */
   readonly timesSaid?: number;
 };
@@ -41,18 +50,31 @@ export type Bringing = {
 /** An entry to keep, with the place in the file that it came from. */
 export type Placed = { readonly at: string; readonly frame: EntryFrame };
 
-/** Entries to keep of a file, and how many of its values are left: as they are here, and as a later saying has them. */
-export type Bring = { readonly placed: readonly Placed[]; readonly already: number; readonly older: number };
+/**
+ * Entries to keep of a file, and how many of its values are left: as they are here, and as a later saying has them.
+ * `unclear` are those of which nobody knows whether one corrects another of their name.
+ */
+export type Bring = {
+  readonly placed: readonly Placed[];
+  readonly already: number;
+  readonly older: number;
+  readonly unclear: readonly Unclear[];
+};
+
+/** A value that is kept beside others of its name, by its place in the file: what a correction may be of, or the correction. */
+export type Unclear = { readonly at: string; readonly what: UnclearCorrection };
 
 /**
  * Entries for values from elsewhere. An id is made from what was said, so that a file that is brought twice adds
- * nothing; what the source says anew under a name that is known here, of the same instant or as a correction, amends
- * what it said before. What it said last stands, in whatever order files come: a saying that changes nothing is kept too
+ * nothing; what the source says anew under a name that is known here, of the same instant, amends what it said before. A
+ * correction of an instant of which nothing is known stands beside what is kept under its name, and that is said: which
+ * measurement it corrects only a history tells. Of each instant what was said last stands, in whatever order files come: a saying that changes nothing is kept too
  * where it alone tells when that was (of a series one is enough), and what was said earlier changes nothing.
  */
-export function reportedEntries(read: readonly Reported[], by: Bringing): Bring {
+export function reportedEntries(file: readonly Reported[], by: Bringing): Bring {
+  const read = by.isHistory === true ? inTime([...file, ...movedIn(file)]) : file;
   const known = new Set(by.entries.map(({ id }) => id));
-  const sayings = new KeptSayings(by.entries, read, by.isHistory === true);
+  const sayings = new KeptSayings(by.entries, read);
   const placed: Placed[] = [];
   const keep = (one: Reported, id: string, amends: Kept | undefined, text = by.changedText) => {
     const entry = amends === undefined ? null : ({ entry: amends.id, reason: 'other', text } as const);
@@ -60,16 +82,15 @@ export function reportedEntries(read: readonly Reported[], by: Bringing): Bring 
     placed.push({ at: one.at, frame });
     known.add(id);
     const kept = keptOf(id, one);
-    if (one.content.source.id !== null) sayings.put(kept, amends?.id ?? null);
+    if (one.content.source.id !== null) sayings.put(kept);
     return kept;
   };
   const mark = (one: Reported, kept: Pick<Kept, 'id'>, id: string) => {
     placed.push(markOf(one, by, kept.id, id, placed.length));
     known.add(id);
-    if (one.content.source.id !== null) sayings.put({ ...keptOf(id, one), takenBack: 'there' }, kept.id);
+    if (one.content.source.id !== null) sayings.put({ ...keptOf(id, one), takenBack: 'there' });
   };
   const saidAgain: { readonly one: Reported; readonly kept: Kept }[] = [];
-  const moves: Reported[] = [];
   let already = 0;
   let older = 0;
   for (const one of read) {
@@ -79,21 +100,16 @@ export function reportedEntries(read: readonly Reported[], by: Bringing): Bring 
     if (sayings.isLaterThan(one)) {
       if (isAsKept) already += 1;
       else older += 1;
-      const told = idOf(one, by, againText(one));
-      if (sayings.tellsMove(one) && !known.has(told)) {
-        const moved = keep(one, told, sayings.movedBy(one));
-        mark(one, moved, idOf(one, by, errorText(one)));
-        moves.push(one);
-      }
       continue;
     }
     if (isAsKept) {
       already += 1;
-      if (kept.takenBack !== 'here') saidAgain.push({ one, kept });
+      if (kept.takenBack === null || kept.takenBack === 'there') saidAgain.push({ one, kept });
       continue;
     }
-    // What somebody here marked as wrong stays so: another value of its source stands beside it.
-    const before = kept?.takenBack === 'here' ? undefined : kept;
+    // What somebody here marked as wrong stays so: another value of its source stands beside it. So does what stands elsewhere.
+    const isApart = kept?.takenBack === 'here' || kept?.takenBack === 'moved';
+    const before = isApart ? undefined : kept;
     const plain = idOf(one, by, '');
     if (kept !== undefined && isSaidAfter(one, kept)) {
       const value = keep(
@@ -119,32 +135,57 @@ export function reportedEntries(read: readonly Reported[], by: Bringing): Bring 
   }
   const places = new Set(placed.map(({ at }) => at));
   for (const one of read) if (places.has(one.at)) sayings.sayOfSeries(one);
-  for (const { one, kept } of saidAgain) {
+  for (const { one, kept: before } of saidAgain) {
+    // A history may have said it once more meanwhile.
+    const kept = sayings.of(one) ?? before;
     const id = idOf(one, by, againText(one));
-    if (!sayings.lacksTimeOf(one, kept) || known.has(id)) continue;
+    if (kept.said !== before.said || !sayings.lacksTimeOf(one, kept) || known.has(id)) continue;
     already -= 1;
     const value = keep(one, id, kept, by.againText);
     sayings.sayOfSeries(one);
     if (one.isInError) mark(one, value, idOf(one, by, errorText(one)));
   }
-  for (const one of moves) {
-    const frames = placed.map(({ frame }) => frame as unknown as StoredEntry);
-    for (const gone of movedAway(underName(one, [...by.entries, ...frames])))
-      placed.push(markOf(one, by, gone, idOf(one, by, `moved away ${gone}`), placed.length));
-  }
-  return { placed, already, older };
+  return { placed, already, older, unclear: unclearOf(placed, by) };
 }
 
-/** What is kept of a value under its name, at whatever instant, with what amends that; nothing of a table, whose series have a time as a whole. */
-function underName({ content: { source, value } }: Reported, entries: readonly StoredEntry[]): StoredEntry[] {
-  if (source.format !== 'fhir') return [];
-  const isOfName = (one: StoredEntry) =>
-    one.kind === 'reported' &&
-    one.content.source.format === source.format &&
-    one.content.source.id === source.id &&
-    one.content.value.of === value.of;
-  const ids = new Set(entries.filter(isOfName).map(({ id }) => id));
-  return entries.filter(({ id, amends }) => ids.has(id) || (amends !== null && ids.has(amends.entry)));
+/** What of these entries is kept beside others of its name of which nobody knows whether one corrects the other. */
+function unclearOf(placed: readonly Placed[], by: Bringing): Unclear[] {
+  const entries = [...by.entries, ...placed.map(({ frame }) => frame as unknown as StoredEntry)];
+  const unclear = unclearCorrections(entries);
+  return placed.flatMap(({ at, frame }) => {
+    const what = unclear.get(frame.id);
+    return what === undefined ? [] : [{ at, what }];
+  });
+}
+
+/**
+ * What a history takes back by a later version of the same resource that is of another instant: the earlier one, as of
+ * when the later was said.
+ */
+function movedIn(read: readonly Reported[]): Reported[] {
+  const versions = new Map<string, Reported[]>();
+  for (const one of inTime(read)) {
+    if (!one.resource || one.content.saidAt === null) continue;
+    const { source, value } = one.content;
+    const name = canonicalJson([one.resource, source, value.of]);
+    versions.set(name, [...(versions.get(name) ?? []), one]);
+  }
+  return [...versions.values()].flatMap((said) =>
+    said.flatMap((one, at): Reported[] => {
+      const next = said[at + 1];
+      if (next === undefined || one.isInError || !isMoved(one, next)) return [];
+      return [{ ...one, isInError: true, content: { ...one.content, saidAt: next.content.saidAt } }];
+    }),
+  );
+}
+
+function isMoved(before: Reported, after: Reported): boolean {
+  return Date.parse(before.measuredAt.at) !== Date.parse(after.measuredAt.at);
+}
+
+/** In the order in which they were said; first those of which nobody knows. */
+function inTime(read: readonly Reported[]): Reported[] {
+  return read.toSorted((a, b) => (saidAtOf(a.content) ?? 0) - (saidAtOf(b.content) ?? 0));
 }
 
 /** Whether a source said a value after what is kept of it; false where either does not tell. */
@@ -190,8 +231,8 @@ function markText(times: number): string {
  * Marks of error for what a source said before and says no more: of what is kept as it was said, and still stands. What
  * was never brought, and what has been changed since, is left as it is; so is what was said later, which is counted.
  */
-export function takenBackEntries(read: readonly Reported[], by: Bringing): Omit<Bring, 'already'> {
-  const sayings = new KeptSayings(by.entries, read, by.isHistory === true);
+export function takenBackEntries(read: readonly Reported[], by: Bringing): Pick<Bring, 'placed' | 'older'> {
+  const sayings = new KeptSayings(by.entries, read);
   const known = new Set(by.entries.map(({ id }) => id));
   const placed: Placed[] = [];
   let older = 0;
@@ -207,7 +248,7 @@ export function takenBackEntries(read: readonly Reported[], by: Bringing): Omit<
     if (known.has(id)) continue;
     known.add(id);
     placed.push(markOf(one, by, kept.id, id, placed.length));
-    sayings.put({ ...kept, id, takenBack: 'there' }, kept.id);
+    sayings.put({ ...kept, id, takenBack: 'there' });
   }
   return { placed, older };
 }

@@ -48,10 +48,12 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
     const brought = await bringFile(world, text, asked.data);
     if (!brought.ok) return problemAnswer(c, 422, brought.refusals);
     const { ofRecord: _, ...value } = brought.value;
-    const refused = problemsOfFile(text, value).map(
-      ({ rule: _rule, figures: _figures, choices: _choices, ...problem }) => problem,
+    const [refused, unclear] = [value.refused, value.unclear].map((ones) =>
+      problemsOfFile(text, value.format, ones).map(
+        ({ rule: _rule, figures: _figures, choices: _choices, ...problem }) => problem,
+      ),
     );
-    return c.json({ ...value, refused });
+    return c.json({ ...value, refused, unclear });
   });
 
   app.get('/control/check', async (c) => c.json(await checkRecord(world.db, world.site().id)));

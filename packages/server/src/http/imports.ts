@@ -49,17 +49,18 @@ export function importRoutes(app: OpenAPIHono, world: World): void {
     const outcome = await brought(c, world, file, { book, person, agent }, keep);
     if (outcome.is === 'refused') return problemAnswer(c, outcome.status, outcome.refusals) as never;
     const { format, added, already, passedOver, older, byOrder } = outcome.brought;
-    const refused = problemsOfFile(file, outcome.brought);
+    const { refused, unclear } = outcome.brought;
     const answer = {
       format,
       kept: keep,
       added,
       already,
       entries: outcome.entries,
-      refused,
+      refused: problemsOfFile(file, format, refused),
       passedOver,
       older,
       byOrder,
+      unclear: problemsOfFile(file, format, unclear),
     };
     return c.json(answer as ImportedFile, keep && added > 0 ? 201 : 200) as never;
   });

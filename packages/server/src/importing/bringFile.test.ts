@@ -163,6 +163,22 @@ describe('values of another system', () => {
     expect(new Set(reported.map(({ role }) => role))).toEqual(new Set(['importer']));
   });
 
+  // FHIR R4, Observation.identifier: several measurements may have the identifier of one order.
+  test('said as a correction at another time stand beside those of their name, and the answer says so by place', async () => {
+    const person = await clinic.addPerson();
+    await bring(person, sketches.pulse);
+    const moved = { status: 'corrected', effectiveDateTime: '2025-03-01T23:59:00+00:00' };
+    const came = await bring(person, bent(sketches.pulse, moved));
+    expect(came.body).toMatchObject({
+      added: 1,
+      refused: [],
+      unclear: [{ field: '/entry/0/resource', code: 'ambiguous' }],
+    });
+    expect(came.body.unclear[0].expected).toContain('which measurement this corrects');
+    expect(came.body.unclear[0].got).toBeTruthy();
+    expect((await entriesOf(person)).filter(({ amends }) => amends !== null)).toEqual([]);
+  });
+
   test('that the source corrects amend what it said; what it takes back is marked, and stays readable', async () => {
     const person = await clinic.addPerson();
     await bring(person, sketches.pulse);

@@ -54,6 +54,8 @@ export type FileBrought = Brought & {
   readonly older: number;
   /** Values that changed what is kept of their source, though nothing tells which was said later: the order of the files decides. */
   readonly byOrder: number;
+  /** What was kept beside others of its name: by place, what would tell whether one corrects another, and when those were. */
+  readonly unclear: readonly Refusal[];
 };
 
 const refusedAll = (...refusals: Refusal[]): Parsed<never> => ({ ok: false, refusals });
@@ -119,6 +121,7 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
       passedOver,
       older: brought.older,
       byOrder: brought.byOrder,
+      unclear: brought.unclear.map(ofLine),
     },
   };
 }
@@ -275,6 +278,7 @@ async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Prom
       passedOver: bundle.passedOver,
       older: more.older,
       byOrder: more.byOrder,
+      unclear: more.unclear,
     },
   };
 }
@@ -339,10 +343,10 @@ async function bringReported(
     takenBack = [],
     isHistory = false,
   }: { readonly takenBack?: readonly Reported[]; readonly isHistory?: boolean } = {},
-): Promise<Brought & { readonly older: number; readonly byOrder: number }> {
+): Promise<Brought & Pick<FileBrought, 'older' | 'byOrder' | 'unclear'>> {
   const found = await readPerson(world.db, where);
   if (reported.length + takenBack.length === 0 || found === null)
-    return { added: 0, already: 0, refused: [], older: 0, byOrder: 0 };
+    return { added: 0, already: 0, refused: [], older: 0, byOrder: 0, unclear: [] };
   const agent = by ?? (await importer(world, where.site));
   const bringing: Bringing = {
     book: where.book,
@@ -356,13 +360,21 @@ async function bringReported(
     changedText: wordsFor('en').sentence('exchanged.changedAtSource'),
     againText: wordsFor('en').sentence('exchanged.saidAgainAtSource'),
   };
-  const { placed, already, older } = reportedEntries(reported, bringing);
+  const { placed, already, older, unclear } = reportedEntries(reported, bringing);
   const changedText = wordsFor('en').sentence('exchanged.takenOutAtSource');
   const back = takenBackEntries(takenBack, { ...bringing, changedText });
   const bringable = [...placed, ...back.placed].map((one) => ({ ...one, recordedAt: null }));
   const brought = await takeWhatStands(world.db, where.site, bringable, world.program, world.now());
   const byOrder = byOrderOfFiles(bringable, found.entries);
-  return { ...brought, already: brought.already + already, older: older + back.older, byOrder };
+  return {
+    ...brought,
+    already: brought.already + already,
+    older: older + back.older,
+    byOrder,
+    unclear: unclear.map(({ at, what: { is, others } }) =>
+      refusal(at, 'ambiguous', is === 'correction' ? 'what-it-corrects' : 'not-corrected', others.join(', ')),
+    ),
+  };
 }
 
 /** The program as who brings files, made when it first does. */

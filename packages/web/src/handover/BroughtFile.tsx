@@ -22,7 +22,7 @@ const SHOWN = 12;
 /** What a file would add to the chart, or added, each value in a line, and what of it is refused. */
 export function BroughtFile({ value, person, keep, another }: BroughtFileProps) {
   const { words } = useApp();
-  const { added, already, older, byOrder, refused, passedOver, kept } = value;
+  const { added, already, older, byOrder, refused, passedOver, kept, unclear } = value;
   const entries = value.entries as readonly StoredEntry[];
   const lines = entries.filter(isNumber);
   const others = added - lines.length;
@@ -49,6 +49,16 @@ export function BroughtFile({ value, person, keep, another }: BroughtFileProps) 
       {others === 0 ? null : <p className="soft">{words.sentence('bring.others', { values: others })}</p>}
       {passed.length === 0 ? null : (
         <p className="soft">{words.sentence('bring.passedOver', { text: words.say.allOf(passed) })}</p>
+      )}
+      {unclear.length === 0 ? null : (
+        <>
+          <h3>{words.sentence('bring.unclear', { values: unclear.length })}</h3>
+          <p className="soft">{words.sentence('bring.unclearHint')}</p>
+          <RefusedRows
+            problems={unclear}
+            label={words.sentence('bring.unclear', { values: unclear.length })}
+          />
+        </>
       )}
       {refused.length === 0 ? null : (
         <>

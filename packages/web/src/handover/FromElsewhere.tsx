@@ -1,5 +1,12 @@
-import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
+import {
+  type Agent,
+  type AmendedEntry,
+  type StoredEntry,
+  type UnclearCorrection,
+  unclearCorrections,
+} from '@evenfall/record';
 import { postureTexts } from '@evenfall/words';
+import { useMemo } from 'react';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
@@ -18,6 +25,7 @@ type FromElsewhereProps = {
 /** Values that came from another system or a table: apart from the chart, since nobody here measured them. */
 export function FromElsewhere({ reported, person, agents }: FromElsewhereProps) {
   const { words } = useApp();
+  const unclear = useMemo(() => unclearCorrections(reported.flatMap(({ story }) => story)), [reported]);
   if (reported.length === 0) return null;
   return (
     <section className="fact-list elsewhere" aria-labelledby="elsewhere">
@@ -25,7 +33,7 @@ export function FromElsewhere({ reported, person, agents }: FromElsewhereProps) 
       <p className="soft small">{words.sentence('handover.elsewhereHint')}</p>
       <ul>
         {reported.map((value) => (
-          <Row key={value.original.id} value={value} person={person} agents={agents} />
+          <Row key={value.original.id} value={value} person={person} agents={agents} unclear={unclear} />
         ))}
       </ul>
     </section>
@@ -36,9 +44,10 @@ type RowProps = {
   readonly value: AmendedEntry;
   readonly person: string;
   readonly agents: readonly Agent[];
+  readonly unclear: ReadonlyMap<string, UnclearCorrection>;
 };
 
-function Row({ value, person, agents }: RowProps) {
+function Row({ value, person, agents, unclear }: RowProps) {
   const { words } = useApp();
   const { current, story } = value;
   const replaced = saidOtherwise(story, current);
@@ -46,7 +55,7 @@ function Row({ value, person, agents }: RowProps) {
   return (
     <li className="fact-row">
       {current.map((entry) => (
-        <Said key={entry.id} entry={entry} agents={agents} />
+        <Said key={entry.id} entry={entry} agents={agents} unclear={unclear.get(entry.id)} />
       ))}
       {replaced.map((entry) =>
         entry.kind === 'reported' ? (
@@ -75,8 +84,14 @@ function Row({ value, person, agents }: RowProps) {
   );
 }
 
+type SaidProps = {
+  readonly entry: StoredEntry;
+  readonly agents: readonly Agent[];
+  readonly unclear: UnclearCorrection | undefined;
+};
+
 /** One value as it was said, with all that its source says of it. */
-function Said({ entry, agents }: { readonly entry: StoredEntry; readonly agents: readonly Agent[] }) {
+function Said({ entry, agents, unclear }: SaidProps) {
   const { words } = useApp();
   if (entry.kind !== 'reported') return null;
   const { value, asSent, by, method, site, posture, interpretation, until, note } = entry.content;
@@ -97,6 +112,16 @@ function Said({ entry, agents }: { readonly entry: StoredEntry; readonly agents:
         {mean === null ? null : `, ${mean}`}
       </p>
       {about.length === 0 ? null : <p className="small">{about.join(' · ')}</p>}
+      {unclear === undefined ? null : (
+        <p>
+          <strong>
+            {words.sentence(
+              unclear.is === 'correction' ? 'handover.unclearCorrection' : 'handover.mayBeCorrected',
+              { text: words.say.allOf(unclear.others.map((at) => stampText({ at }, words))) },
+            )}
+          </strong>
+        </p>
+      )}
       {note === null ? null : <p className="small note-text">{note}</p>}
       <p className="soft small">
         {who}.{' '}

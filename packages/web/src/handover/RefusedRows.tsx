@@ -2,13 +2,19 @@ import type { Problem } from '@evenfall/api';
 import { useApp } from '../app/context.js';
 import { Scrolling } from '../parts/Scrolling.js';
 
-/** What was refused of a file: where it stands, what was expected there and what came. */
-export function RefusedRows({ problems }: { readonly problems: readonly Problem[] }) {
+type RefusedRowsProps = {
+  readonly problems: readonly Problem[];
+  /** What the list is called; of refused rows if absent. */
+  readonly label?: string;
+};
+
+/** What was refused of a file, or is asked of it: where it stands, what was expected there and what came. */
+export function RefusedRows({ problems, label }: RefusedRowsProps) {
   const { words } = useApp();
   if (problems.length === 0) return null;
   const isTable = problems.some(({ line }) => line !== null);
   return (
-    <Scrolling label={words.sentence('away.refused')}>
+    <Scrolling label={label ?? words.sentence('away.refused')}>
       <table className="bring-refused">
         <thead>
           <tr>

@@ -249,6 +249,8 @@ export const commandLine = {
     `${say.counted(f.added, ENTRIES)} added, ${say.short(f.already)} there already`,
   olderValues: (f: { values: number }, say: Say) =>
     `Left as they are: ${say.counted(f.values, VALUES)} of which the record has a later saying of the same source`,
+  unclearValues: (f: { values: number }, say: Say) =>
+    `Kept beside others under one name of their source, since nobody can tell whether one corrects another, ${say.counted(f.values, VALUES)}:`,
   passedOver: (f: { resources: string }) => `Passed over, since they hold no value: ${f.resources}`,
   refusedOf: (f: { problems: number }, say: Say) =>
     `${say.counted(f.problems, PROBLEMS)}, and the rest is kept:`,

@@ -234,6 +234,8 @@ export const commandLine: Reworded<typeof commandLineText> = {
     `${say.counted(f.added, { one: 'entrada añadida', other: 'entradas añadidas' })}, ${say.short(f.already)} ya estaban`,
   olderValues: (f, say) =>
     `Se dejan como están: ${say.counted(f.values, VALUES)} que la misma fuente dijo después de otra manera, y así constan`,
+  unclearValues: (f, say) =>
+    `Se guardan junto a otros que su fuente llama igual, pues no se sabe si uno corrige a otro, ${say.counted(f.values, VALUES)}:`,
   passedOver: (f) => `Se pasaron por alto, pues no contienen ningún valor: ${f.resources}`,
   refusedOf: (f, say) => `${say.counted(f.problems, PROBLEMS)}, y el resto se guarda:`,
   checked: (f, say) =>

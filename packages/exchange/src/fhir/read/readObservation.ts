@@ -66,7 +66,13 @@ export function readObservation(resource: Json, at: string, names: Names): Parse
   };
   return {
     ok: true,
-    value: { at, content, measuredAt: time.measuredAt, isInError: status === 'entered-in-error' },
+    value: {
+      at,
+      content,
+      measuredAt: time.measuredAt,
+      isInError: status === 'entered-in-error',
+      resource: textIn(resource, 'id'),
+    },
   };
 }
 

@@ -18,6 +18,10 @@ export const files = {
   'systolic-component': () => 'a component with a systolic pressure',
   quantity: () => 'a quantity with its value and unit',
   'one-of-each': () => 'one systolic and at most one diastolic, so that it is clear which is the pressure',
+  'what-it-corrects': () =>
+    'a history of the source that tells which measurement this corrects: it is kept beside those under its name, at the times that came',
+  'not-corrected': () =>
+    'a history of the source that tells whether this was corrected: it is kept beside a later correction under its name, at the time that came',
   'no-modifier': () =>
     'an Observation that nothing changes the meaning of: this program does not know the extension',
   'no-comparator': () => 'a number, not more or less than one',

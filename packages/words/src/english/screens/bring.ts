@@ -39,6 +39,9 @@ export const bring = {
     `Left as ${say.form(f.values, { one: 'it is', other: 'they are' })}: ${say.counted(f.values, { one: 'value', other: 'values' })} of an older file. What the same source said later is in the record already.`,
   byOrder: (f: Count, say: Say) =>
     `${say.counted(f.values, { one: 'value changes', other: 'values change' })} what the same source said before, and nothing tells which was said later: of these the file that is brought last stands. Look at them in the chart.`,
+  unclear: (f: Count, say: Say) => `Kept beside others under their name: ${say.short(f.values)}`,
+  unclearHint:
+    'The source calls several measurements by one name, and nobody can tell which of them a correction is of. None is replaced: compare them in the chart, and mark what is wrong there.',
   keep: (f: Count, say: Say) => `Keep ${say.counted(f.values, ENTRIES)}`,
   another: 'Another file',
   kept: 'The file was brought in',

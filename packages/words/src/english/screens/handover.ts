@@ -146,6 +146,10 @@ export const handover = {
   sentAs: (f: Text) => `sent as ${f.text}`,
   meanUntil: (f: Text) => `mean until ${f.text}`,
   importedBy: (f: { who: string; at: string }) => `Brought in by ${f.who}, ${f.at}`,
+  unclearCorrection: (f: { text: string }) =>
+    `Its source says it as a correction; which measurement it corrects is not known here. Under the same name there is one of ${f.text}.`,
+  mayBeCorrected: (f: { text: string }) =>
+    `It may have been corrected: its source says a correction under the same name, of ${f.text}, and does not say of which measurement.`,
   markWrong: 'This should not be in this chart',
   markNow: 'Mark as entered in error',
 } as const;

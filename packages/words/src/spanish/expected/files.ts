@@ -25,6 +25,10 @@ export const files: Reworded<typeof english> = {
   'systolic-component': () => 'un componente con una presión sistólica',
   quantity: () => 'una cantidad con su valor y su unidad',
   'one-of-each': () => 'una sistólica y como mucho una diastólica, para que esté claro cuál es la presión',
+  'what-it-corrects': () =>
+    'un historial de la fuente que diga qué medición corrige esto: se guarda junto a las que se llaman igual, de las horas que llegaron',
+  'not-corrected': () =>
+    'un historial de la fuente que diga si esto se corrigió: se guarda junto a una corrección posterior que se llama igual, de la hora que llegó',
   'no-modifier': () => 'una Observation cuyo significado nada cambie: este programa no conoce la extensión',
   'no-comparator': () => 'un número, no más ni menos que uno',
   'one-effective': () => 'un solo tiempo: un momento o un periodo',

@@ -36,6 +36,9 @@ export const bring: Reworded<typeof english> = {
     `Se ${say.form(f.values, { one: 'deja como está', other: 'dejan como están' })}: ${say.counted(f.values, { one: 'valor', other: 'valores' })} de un fichero más antiguo. Lo que la misma fuente dijo después ya consta.`,
   byOrder: (f, say) =>
     `${say.counted(f.values, { one: 'valor cambia', other: 'valores cambian' })} lo que la misma fuente dijo antes, y nada indica cuál se dijo después: de estos queda el fichero que se trae en último lugar. Compruébelos en la ficha.`,
+  unclear: (f, say) => `Se guardan junto a otros que se llaman igual: ${say.short(f.values)}`,
+  unclearHint:
+    'La fuente llama igual a varias mediciones, y no se sabe cuál de ellas corrige una corrección. Ninguna se sustituye: compárelas en el registro y marque allí lo que esté mal.',
   keep: (f, say) => `Guardar ${say.counted(f.values, ENTRIES)}`,
   another: 'Otro fichero',
   kept: 'El fichero se incorporó',

@@ -124,6 +124,10 @@ export const handover: Reworded<typeof english> = {
   sentAs: (f) => `enviado como ${f.text}`,
   meanUntil: (f) => `media hasta ${f.text}`,
   importedBy: (f) => `Incorporado por ${f.who}, ${f.at}`,
+  unclearCorrection: (f) =>
+    `Su fuente lo dice como corrección; qué medición corrige no se sabe aquí. Con el mismo nombre hay otra de ${f.text}.`,
+  mayBeCorrected: (f) =>
+    `Puede que esté corregido: su fuente dice una corrección con el mismo nombre, de ${f.text}, y no dice de qué medición.`,
   markWrong: 'Esto no debe estar en este registro',
   markNow: 'Marcar como registrado por error',
 };

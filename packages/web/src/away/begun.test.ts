@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { begunIn, intakeForm } from './begun.js';
-import { cellField, timeField } from './weekGrid.js';
+import { cellField, noteField, timeField } from './weekGrid.js';
 
 const form = (fields: Readonly<Record<string, string>>) => ({ fields, adds: null, entry: null });
 const FIRST = { day: 1, part: 'morning', reading: 1 } as const;
@@ -15,6 +15,11 @@ test('a diary is begun once a reading is typed, and counts the readings', () => 
     [cellField({ ...FIRST, part: 'evening', reading: 2 }, 'systolic')]: '138',
   };
   expect(begunIn(form(typed))).toBe(2);
+});
+
+test('so is one with a note beside a day and no reading yet', () => {
+  expect(begunIn(form({ [noteField(2)]: 'fell, chest pain' }))).toBe(0);
+  expect(begunIn(form({ [noteField(2)]: ' ' }))).toBeNull();
 });
 
 test('so is one whose table was pasted and not signed', () => {

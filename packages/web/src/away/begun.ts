@@ -9,13 +9,17 @@ export function intakeForm(person: string): string {
 /** A number of a reading in the grid: its day, part of the day, reading and cell (`cellField`). */
 const CELL = /^(\d+ (?:morning|evening) \d+) \w+$/;
 
+/** What was written beside a day (`noteField`). */
+const NOTE = /^\d+ note$/;
+
 /**
- * How many readings stand half typed in a form that nobody signed; 0 where a table was brought that was not signed. Null where
- * nothing is begun: a day or a time alone is no reading.
+ * How many readings stand half typed in a form that nobody signed; 0 where a table was brought that was not signed, or a note
+ * stands beside a day alone. Null where nothing is begun: a day or a time alone is no reading.
  */
 export function begunIn(form: FormDraft | undefined): number | null {
   const filled = Object.entries(form?.fields ?? {}).filter(([, text]) => text.trim() !== '');
   const readings = new Set(filled.flatMap(([field]) => CELL.exec(field)?.[1] ?? []));
   if (readings.size > 0) return readings.size;
-  return filled.some(([field]) => INTAKE_WAYS.some((way) => way === field)) ? 0 : null;
+  const isBegun = ([field]: [string, string]) => NOTE.test(field) || INTAKE_WAYS.some((way) => way === field);
+  return filled.some(isBegun) ? 0 : null;
 }

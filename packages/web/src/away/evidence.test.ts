@@ -4,7 +4,7 @@ import { NOTHING_CHOSEN, roundFactsOf, seriesMade } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { type Beside, evidenceOf, linesOfLongNotes, linesOfUnreadArms } from './evidence.js';
 import { columnsIn, columnsText, intakeOf, lineField } from './intake.js';
-import { cellField, timeField } from './weekGrid.js';
+import { cellField, noteField, timeField } from './weekGrid.js';
 
 const FACTS = roundFactsOf(null, [], '2025-03-10');
 const BESIDE = {
@@ -55,6 +55,34 @@ test('typed readings keep their own clock, and say whose time is only about righ
     ['2025-03-30T06:45:00.000+01:00', '06:45', 'typed', 'morning'],
   ]);
   expect(evidence.readings.every(({ at: { zone } }) => zone === 'Europe/Lisbon')).toBe(true);
+});
+
+test('a note beside a day without a reading is kept with its date in the note of the series', () => {
+  const typed = {
+    [cellField(at(1, 'evening'), 'systolic')]: '142',
+    [cellField(at(1, 'evening'), 'diastolic')]: '88',
+    [noteField(1)]: 'tablets late',
+    [noteField(2)]: 'fell, chest pain',
+  };
+  const { note, readings } = kept(typed);
+  expect(note).toBe('2025-03-30: fell, chest pain');
+  expect(readings.map((one) => one.note)).toEqual(['tablets late']);
+  expect(kept(typed, undefined, { note: 'copied from paper' }).note).toBe(
+    'copied from paper\n2025-03-30: fell, chest pain',
+  );
+});
+
+test('one number of a pressure alone is a reading without the other; a pulse alone is refused', () => {
+  const { readings, refused } = kept({
+    [cellField(at(1, 'morning'), 'systolic')]: '148',
+    [cellField(at(1, 'evening'), 'diastolic')]: '88',
+    [cellField(at(2, 'morning'), 'pulse')]: '70',
+  });
+  expect(readings.map(({ systolic, diastolic }) => [systolic, diastolic])).toEqual([
+    [148, null],
+    [null, 88],
+  ]);
+  expect(refused).toHaveLength(1);
 });
 
 test('an arm and a device said once stand with every reading; one that names its own keeps it', () => {

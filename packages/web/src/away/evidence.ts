@@ -9,7 +9,7 @@ import {
 } from '@evenfall/record';
 import { stampAt } from '../ports/stampAt.js';
 import type { Intake } from './intake.js';
-import { sittingTime, type TextOf } from './weekGrid.js';
+import { type GridTable, sittingTime, type TextOf } from './weekGrid.js';
 
 const MINUTE_MS = 60_000;
 const DAY_MINUTES = 1440;
@@ -34,7 +34,7 @@ export function evidenceOf(
   text: TextOf,
   beside: Beside,
 ): SeriesEvidence {
-  const { features, facts, arm, device, ...rest } = beside;
+  const { features, facts, arm, device, note, ...rest } = beside;
   const besides = new Map(read.beside.map((one) => [one.index, one]));
   const clocks = new Map(
     read.flags.flatMap(({ code, lines: of }) => {
@@ -82,11 +82,18 @@ export function evidenceOf(
   return {
     of,
     ...rest,
+    note: noteOf(note, table?.notesAlone ?? []),
     readings,
     refused,
     features: features === null ? null : [...features],
     facts,
   } as SeriesEvidence;
+}
+
+/** The note of a series, with what stands beside days that have no reading: nothing that was written is lost. */
+function noteOf(note: string | null, alone: GridTable['notesAlone']): string | null {
+  const all = [...(note === null ? [] : [note]), ...alone.map((one) => `${one.date}: ${one.note}`)];
+  return all.length === 0 ? null : all.join('\n');
 }
 
 /** The lines whose note is longer than is kept of it. */

@@ -81,7 +81,12 @@ const DAY_MS = 86_400_000;
 const DAY_MINUTES = 1440;
 
 /** The grid as a table that is read as any other, and which row of the grid each of its lines is. */
-export type GridTable = { readonly text: string; readonly rowOfLine: ReadonlyMap<number, GridRow> };
+export type GridTable = {
+  readonly text: string;
+  readonly rowOfLine: ReadonlyMap<number, GridRow>;
+  /** What was written beside days that have no number, each with its date (`YYYY-MM-DD`). */
+  readonly notesAlone: readonly { readonly date: string; readonly note: string }[];
+};
 
 const HEADING = ['time', ...GRID_CELLS, 'part'];
 
@@ -93,7 +98,7 @@ const MINUTES_APART = 1;
 
 /**
  * What was typed as a table. Rows without any number are no rows: a blank is never a zero. What was written beside a day is the
- * note of its first reading.
+ * note of its first reading; beside a day without any it stands alone.
  */
 export function gridTable(rows: readonly GridRow[], text: TextOf): GridTable {
   const hasNotes = rows.some(({ day }) => text(noteField(day)).trim() !== '');
@@ -112,7 +117,12 @@ export function gridTable(rows: readonly GridRow[], text: TextOf): GridTable {
     lines.push(cells.map((cell) => cell.replaceAll(/[\t"]/g, ' ')).join('\t'));
     rowOfLine.set(lines.length, row);
   }
-  return { text: lines.join('\n'), rowOfLine };
+  const alone = new Set(rows.map(({ day }) => day).filter((day) => !noted.has(day)));
+  const notesAlone = [...alone].flatMap((day) => {
+    const note = text(noteField(day)).trim();
+    return note === '' ? [] : [{ date: dayLater(text('firstDay'), day - 1) ?? '', note }];
+  });
+  return { text: lines.join('\n'), rowOfLine, notesAlone };
 }
 
 /** A time of day so many minutes later, and how many days that is on: a sitting that begins late passes midnight. */

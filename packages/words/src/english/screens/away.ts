@@ -214,7 +214,7 @@ export const away = {
     `${f.count === 1 ? 'Line' : 'Lines'} ${f.lines}: of a note the first ${say.short(f.most)} characters are kept. Keep the file for the rest.`,
   notFinished: (f: { text: string }) => `“${f.text}” is not finished: type the rest of it, or clear it.`,
   notFinishedRow: (f: { text: string }) =>
-    `“${f.text}” is not finished: type the other number, or clear the row. Left by a touch elsewhere it is kept as a refused row, and seen.`,
+    `“${f.text}” is not finished: type the other number, or clear the row. Left by a touch elsewhere it is kept as it stands, and seen: one number of a pressure as a reading without the other, a pulse alone as a refused row.`,
   sign: 'Sign',
   signHint: 'What is signed goes into the record as it came, refused rows and all.',
   startAgain: 'Discard it and start again …',
@@ -238,7 +238,8 @@ export const away = {
     `mmHg, the mean of ${say.short(f.used)} of ${say.counted(f.readings, READINGS)} over 24 hours`,
   dayNote: 'Medicines, symptoms',
   dayNoteOf: (f: Text) => `Medicines, symptoms, ${f.text}`,
-  dayNoteAlone: 'No reading of this day yet: the note is kept with its first one.',
+  dayNoteAlone:
+    'No reading of this day yet: the note is kept with its first one, or with the whole diary where there is none.',
   pulseIs: (f: { pulse: number }, say: Say) => `pulse ${say.number(f.pulse)}`,
   categoryIs: (f: Text) => `Category: ${f.text}.`,
   patternIs: (f: Text) => `Pattern: ${f.text}.`,

@@ -202,7 +202,7 @@ export const away: Reworded<typeof english> = {
     `${f.count === 1 ? 'Línea' : 'Líneas'} ${f.lines}: de una nota se guardan los primeros ${say.short(f.most)} caracteres. Conserve el archivo para el resto.`,
   notFinished: (f) => `«${f.text}» no está terminado: escriba el resto, o bórrelo.`,
   notFinishedRow: (f) =>
-    `«${f.text}» no está terminado: escriba el otro número, o borre la fila. Si toca en otra parte se guarda como fila rechazada, a la vista.`,
+    `«${f.text}» no está terminado: escriba el otro número, o borre la fila. Si toca en otra parte se guarda como está, a la vista: un solo número de la presión como lectura sin el otro, un pulso solo como fila rechazada.`,
   sign: 'Firmar',
   signHint: 'Lo que se firma entra en el registro como vino, también las filas rechazadas.',
   startAgain: 'Descartarlo y empezar de nuevo …',
@@ -225,7 +225,8 @@ export const away: Reworded<typeof english> = {
     `mmHg, la media de ${say.short(f.used)} de ${say.counted(f.readings, READINGS)} en 24 horas`,
   dayNote: 'Medicinas, síntomas',
   dayNoteOf: (f) => `Medicinas, síntomas, ${f.text}`,
-  dayNoteAlone: 'Aún no hay lectura de este día: la nota se guarda con la primera.',
+  dayNoteAlone:
+    'Aún no hay lectura de este día: la nota se guarda con la primera o, si no hay ninguna, con todo el diario.',
   pulseIs: (f, say) => `pulso ${say.number(f.pulse)}`,
   categoryIs: (f) => `Categoría: ${f.text}.`,
   patternIs: (f) => `Patrón: ${f.text}.`,

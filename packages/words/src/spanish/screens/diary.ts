@@ -2,7 +2,8 @@ import type { diary as english } from '../../english/screens/diary.js';
 import type { Reworded } from '../../reworded.js';
 
 const DAYS = { one: 'día', other: 'días' };
-const READINGS = { one: 'lectura usada', other: 'lecturas usadas' };
+const READINGS = { one: 'lectura', other: 'lecturas' };
+const READINGS_USED = { one: 'lectura usada', other: 'lecturas usadas' };
 
 /** As in `english/screens/diary`. */
 export const diary: Reworded<typeof english> = {
@@ -19,7 +20,7 @@ export const diary: Reworded<typeof english> = {
   mean: (f) => `media ${f.systolic}/${f.diastolic} mmHg`,
   noMean: 'sin media',
   onDays: (f, say) => `en ${say.counted(f.days, DAYS)}`,
-  used: (f, say) => say.counted(f.used, READINGS),
+  used: (f, say) => say.counted(f.used, READINGS_USED),
   leftOut: (f, say) => `${say.short(f.readings)} fuera`,
   refused: (f, say) =>
     `${say.counted(f.rows, { one: 'fila no se pudo leer', other: 'filas no se pudieron leer' })}`,

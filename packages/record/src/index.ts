@@ -152,6 +152,8 @@ export type { Override } from './content/shared.js';
 export { LONGEST_NOTE } from './content/shared.js';
 export type { SignContent, TypedNumber } from './content/sign.js';
 export type { TapsContent } from './content/taps.js';
+export type { Seen, WrongTelling } from './content/telling.js';
+export { saysSomething, wrongTelling } from './content/telling.js';
 export type { TimeSaid } from './content/timesSaid.js';
 export { ABOUT, saidAt, timeSaid, timesSaid } from './content/timesSaid.js';
 export { whySaid } from './content/whySaid.js';

@@ -1,21 +1,55 @@
-import type { Stamp, StoredEntry } from '@evenfall/record';
+import type { Entry, StoredEntry } from '../entry/entry.js';
+import type { ActNowClosedContent } from './actNowClosed.js';
 
-const LETTERS = 2;
+/** What is wrong with a telling: nobody is named, nothing was said back, or it was before there was anything to tell, or is to come. */
+export type WrongTelling = 'nobody-told' | 'nothing-said' | 'before-measured' | 'ahead';
 
-/** Whether a text can be a name or a sentence at all: it has two letters or more, of any script. */
-export function hasWords(text: string): boolean {
-  return (text.match(/\p{L}/gu) ?? []).length >= LETTERS;
+/** What was before whoever told it; `recordedAt` is absent of what comes with the telling. */
+export type Seen = Pick<Entry, 'kind' | 'measuredAt' | 'writtenAt' | 'content'> &
+  Partial<Pick<StoredEntry, 'recordedAt'>>;
+
+/**
+ * Why a telling of something to act on at once closes nothing. Whom was told and what was said back have a letter or a
+ * digit, of any script: a name may be of one letter, a bleep has a number. Nobody was told before anything of the round,
+ * or of the series, was measured; a time of day is typed in whole minutes. Source: decision of this project.
+ *
+ * @param saw what was before whoever told it
+ * @param written when it was written down, by the clock of its device; RFC 3339
+ * @param isNow whether `written` is now, so that nobody can have been told later
+ */
+export function wrongTelling(
+  { toldWhom, saidBack, toldAt }: Pick<ActNowClosedContent, 'toldWhom' | 'saidBack' | 'toldAt'>,
+  saw: readonly Seen[],
+  written: string,
+  isNow: boolean,
+): WrongTelling[] {
+  const [toldMs, writtenMs] = [Date.parse(toldAt.at), Date.parse(written)];
+  // A clock that is ahead makes no telling impossible: somebody can always have been told just now.
+  const earliestMs = Math.min(writtenMs, ...saw.flatMap(measuredMs));
+  const isEarly = saw.some((one) => measuredMs(one).length > 0) && toldMs + MINUTE_MS <= earliestMs;
+  return [
+    ...(saysSomething(toldWhom) ? [] : (['nobody-told'] as const)),
+    ...(saysSomething(saidBack) ? [] : (['nothing-said'] as const)),
+    ...(isEarly ? (['before-measured'] as const) : []),
+    ...(isNow && toldMs > writtenMs + MINUTE_MS ? (['ahead'] as const) : []),
+  ];
 }
 
 const MINUTE_MS = 60_000;
 
-/** Whether somebody would have been told before anything of the round was measured; a time of day is typed in whole minutes. */
-export function isBeforeMeasured(
-  toldAt: Pick<Stamp, 'at'>,
-  saw: readonly Pick<StoredEntry, 'kind' | 'measuredAt'>[],
-): boolean {
-  const measured = saw
-    .filter(({ kind }) => kind === 'count' || kind === 'taps' || kind === 'run' || kind === 'sign')
-    .map(({ measuredAt }) => Date.parse(measuredAt.at));
-  return measured.length > 0 && Date.parse(toldAt.at) + MINUTE_MS <= Math.min(...measured);
+/** Whether a text names or says anything: it is no punctuation alone. */
+export function saysSomething(text: string): boolean {
+  return /[\p{L}\p{N}]/u.test(text);
+}
+
+/** When an entry was measured, ms; of a series each of its readings. Nothing of an entry that measures nothing. */
+function measuredMs({ kind, measuredAt, writtenAt, recordedAt, content }: Seen): number[] {
+  if (kind === 'series') {
+    const { readings } = content as Extract<Entry, { kind: 'series' }>['content'];
+    return readings.map(({ at }) => Date.parse(at.at));
+  }
+  if (kind !== 'count' && kind !== 'taps' && kind !== 'run' && kind !== 'sign') return [];
+  // What was written after it was recorded was written by a clock that is at least so much ahead.
+  const aheadMs = recordedAt === undefined ? 0 : Date.parse(writtenAt) - Date.parse(recordedAt);
+  return [Date.parse(measuredAt.at) - Math.max(0, aheadMs)];
 }

@@ -54,6 +54,9 @@ export function readOne(
   const refusals = [
     ...notAhead(frame.measuredAt.at, now, `${at}/measuredAt/at`),
     ...notAhead(frame.writtenAt, now, `${at}/writtenAt`),
+    ...(read.value.kind === 'act-now-closed'
+      ? notAhead(read.value.content.toldAt.at, now, `${at}/content/toldAt/at`)
+      : []),
   ];
   return { entry: { frame, entry: read.value }, refusals };
 }

@@ -7,6 +7,7 @@ import { contentHash } from './canonical.js';
 import { rowOf } from './rows.js';
 import { wrongAdditions } from './wrongAdditions.js';
 import { inPlace, unknownReferences, wrongEntries } from './wrongEntries.js';
+import { wrongTellings } from './wrongTellings.js';
 
 /** An entry as it was sent and as its kind reads it: what is kept is what was sent, in the schema of its time. */
 export type Incoming = {
@@ -57,7 +58,8 @@ export async function takeEntries(
     return await within(db, async (tx) => {
       await also.before?.(tx);
       const wrong = await wrongEntries(tx, site, entries, program);
-      const refusals = inPlace([...wrong, ...(await wrongAdditions(tx, site, incoming))]);
+      const additions = await wrongAdditions(tx, site, incoming);
+      const refusals = inPlace([...wrong, ...additions, ...(await wrongTellings(tx, site, incoming))]);
       if (refusals.length > 0) {
         const unknown = await unknownReferences(tx, site, entries);
         throw new Ended({ outcome: 'refused', refusals: inPlace([...unknown, ...refusals]) });

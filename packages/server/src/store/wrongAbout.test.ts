@@ -12,6 +12,7 @@ import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import { TestClinic } from '../testing/clinic.js';
+import { takeEntries } from './takeEntries.js';
 
 let database: TestDatabase;
 let clinic: TestClinic;
@@ -252,6 +253,33 @@ describe('what closes an act-now, and what ends a fact', () => {
     expect(await problemsOf(closing({ round: v7() }))).toEqual(['/entries/0/round unknown-id']);
     expect(await problemsOf(closing({ person: other }))).toEqual(['/entries/0/round unknown-id']);
     expect(await problemsOf(closing({}))).toBe(201);
+  });
+
+  test('says whom, what was said back, and when after it was measured; what was kept before, or elsewhere, stays', async () => {
+    const [pulse, signing] = round();
+    expect(await problemsOf(pulse, signing)).toBe(201);
+    const telling = (more: object) =>
+      clinic.frame('act-now-closed', person, { ...closed, ...more }, { round: signing.round });
+    const early = { ...closed.toldAt, at: '2001-01-01T10:00:00+00:00' };
+    expect(await problemsOf(telling({ toldWhom: '.', saidBack: '-', toldAt: early }))).toEqual([
+      '/entries/0/content/toldWhom missing',
+      '/entries/0/content/saidBack missing',
+      '/entries/0/content/toldAt/at out-of-range',
+    ]);
+    const late = { ...closed.toldAt, at: '2101-01-01T10:00:00+00:00' };
+    expect(await problemsOf(telling({ toldAt: late }))).toEqual([
+      '/entries/0/content/toldAt/at out-of-range',
+    ]);
+    expect(await problemsOf(telling({ toldWhom: '李', saidBack: '4421' }))).toBe(201);
+    const elsewhere = telling({ toldWhom: '.', toldAt: early });
+    const read = readEntry(elsewhere);
+    if (!read.ok) throw new Error('not read');
+    const incoming = { frame: elsewhere, entry: read.value };
+    const { db } = clinic;
+    const site = (await db.selectFrom('site').select('id').executeTakeFirstOrThrow()).id;
+    const old = [{ ...incoming, recordedAt: '2026-11-20T10:00:00Z' }];
+    expect((await takeEntries(db, site, old, PROGRAM)).outcome).toBe('taken');
+    expect(await problemsOf(elsewhere)).toBe(200);
   });
 
   test('can be entered in error, and so can the end of a fact and a countersigning: nothing is done by a slip for ever', async () => {

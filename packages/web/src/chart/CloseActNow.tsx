@@ -1,4 +1,11 @@
-import type { ActNowClosedContent, ChartRound, OpenActNow, StoredEntry } from '@evenfall/record';
+import {
+  type ActNowClosedContent,
+  type ChartRound,
+  type OpenActNow,
+  type StoredEntry,
+  saysSomething,
+  wrongTelling,
+} from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
@@ -17,7 +24,6 @@ import { useMeasuring } from '../signIn/useAccess.js';
 import type { WaitingRound } from '../store/kept.js';
 import { ActNowList } from './ActNowList.js';
 import { type ActNowSaid, isAllOpen } from './allOpen.js';
-import { hasWords, isBeforeMeasured } from './tellingText.js';
 
 type CloseProps = {
   readonly round: Pick<ChartRound, 'id'>;
@@ -45,15 +51,17 @@ export function CloseActNow({ round, person, open, saw, says, above, onClosed }:
   const [refused, setRefused] = useState<string | null>(null);
   const [whom, said] = [form.text('whom').trim(), form.text('said').trim()];
   const toldAt = clock.stampOf(form.text('at'));
-  const isTooEarly = toldAt !== null && isBeforeMeasured(toldAt, saw);
-  const isTimeWrong = toldAt === null || isTooEarly || Date.parse(toldAt.at) > Date.parse(now.at) + 60_000;
+  const wrong =
+    toldAt === null ? [] : wrongTelling({ toldWhom: whom, saidBack: said, toldAt }, saw, now.at, true);
+  const isTooEarly = wrong.includes('before-measured');
+  const isTimeWrong = toldAt === null || isTooEarly || wrong.includes('ahead');
 
   const waiting = useKept(({ kept }) => closingOf(kept, round.id));
 
   const close = async () => {
     setAsked(true);
     setRefused(null);
-    if (!hasWords(whom) || !hasWords(said) || toldAt === null || isTimeWrong) return;
+    if (toldAt === null || wrong.length > 0) return;
     if (agent === null) return setRefused(words.sentence('review.needsAgent'));
     const entry = {
       frame: 1 as const,
@@ -88,7 +96,7 @@ export function CloseActNow({ round, person, open, saw, says, above, onClosed }:
     } else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   const missing = (text: string, key: 'chart.toldWhomMissing' | 'chart.saidBackMissing') =>
-    isAsked && !hasWords(text) ? words.sentence(key) : null;
+    isAsked && !saysSomething(text) ? words.sentence(key) : null;
   return (
     // A group and no landmark: a chart may have several.
     // biome-ignore lint/a11y/useSemanticElements: a fieldset holds controls alone, and this holds what was found too

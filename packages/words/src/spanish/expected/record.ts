@@ -55,6 +55,10 @@ export const record: Reworded<typeof english> = {
   'typed-of-sign': () => 'el número del signo tal como se escribió, en una unidad de lo que mide',
   'text-for-other': () => 'unas palabras para el motivo «otro»',
   'one-of-the-shapes': () => 'una de las formas que puede tener este campo',
+  'somebody-told': () => 'un nombre, un puesto o un número de quien fue avisado',
+  'something-said': () => 'lo que se contestó, en palabras',
+  'told-after-measured': () => 'una hora a la que ya se había medido lo que se dijo',
+  'told-by-now': () => 'una hora que ya haya pasado',
   'not-ahead': (f, say) =>
     `una hora como máximo ${say.short(f.value('hoursAhead'))} h por delante del reloj del servidor`,
   'body-at-most': (f, say) => `como máximo ${say.short(f.value('maximumBytes'))} bytes de una vez`,

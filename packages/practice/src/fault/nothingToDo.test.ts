@@ -8,8 +8,9 @@ const cost = (systolic: number | null, doInstead: Cost['doInstead'] = 'ask-for-s
   systolic,
   diastolic: systolic === null ? null : 0,
 });
+const NONE_LEFT = { systolic: 0, diastolic: 0 };
 const of = (costs: readonly Cost[], systolic: boolean | null, diastolic: boolean | null = true) =>
-  nothingToDo({ costs }, { systolic, diastolic });
+  nothingToDo({ costs, left: NONE_LEFT }, { systolic, diastolic });
 
 // Assessment handbook 14 (one thing to change); that nobody is praised for a number that is off is our decision.
 test.each([
@@ -27,4 +28,15 @@ test.each([
 
 test('the diastolic alone that is not accepted is no praise either', () => {
   expect(of([], true, false)).toBe('unexplained');
+});
+
+// Assessment handbook 8.5: within 5 mmHg is accepted.
+test('what there was no time to mend excuses no number that is off for more than that', () => {
+  const excused = [cost(2, 'no-time-for-that')];
+  const off = (left: number, systolic: boolean) =>
+    nothingToDo({ costs: excused, left: { systolic: left, diastolic: 0 } }, { systolic, diastolic: true });
+  expect(off(18, false)).toBe('unexplained');
+  expect(off(-18, false)).toBe('unexplained');
+  expect(off(4, false)).toBe('excused');
+  expect(off(18, true)).toBe('excused');
 });

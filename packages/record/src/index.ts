@@ -48,6 +48,7 @@ export { projectChart, signingsOf } from './chart/projectChart.js';
 export type { TrendElsewhere, TrendPoint, TrendRound, TrendValue } from './chart/projectTrend.js';
 export { projectTrend, signsOfTrend, TREND_SIGNS, trendFromElsewhere } from './chart/projectTrend.js';
 export { type PulseOfReading, pulseOfReading } from './chart/pulseOfReading.js';
+export { readingsAdded } from './chart/readingsAdded.js';
 export { type DueRecheck, rechecksOf } from './chart/rechecks.js';
 export { type RoundAverage, readingsAveraged, roundAverage } from './chart/roundAverage.js';
 export type { SeriesAbout } from './chart/seriesAbout.js';

@@ -17,6 +17,7 @@ import {
   type InForce,
   type OfficeLeftOut,
   type OfficeNear,
+  readingsAdded,
   type SeriesContent,
   type StoredEntry,
   seriesAbout,
@@ -162,12 +163,11 @@ function closedBy({ closed }: ChartedSeries, agents: readonly AgentStanding[], w
 function broughtInBy({ amended }: ChartedSeries, agents: readonly AgentStanding[], words: Words): string[] {
   const story = amended.story.filter((one) => one.kind === 'series');
   const putRight = new Set(sleepPutRight(amended.story).map(({ entry }) => entry.id));
-  return story.flatMap((entry, k) => {
+  return story.flatMap((entry) => {
     const said = signedAs(entry, entry.writtenAt, agents, words);
-    const before = story[k - 1];
-    if (before === undefined) return [words.sentence('away.broughtIn', said)];
+    const readings = readingsAdded(entry, story);
+    if (readings === null) return [words.sentence('away.broughtIn', said)];
     if (putRight.has(entry.id)) return [];
-    const readings = entry.content.readings.length - before.content.readings.length;
     return [words.sentence('away.addedTo', { ...said, readings })];
   });
 }

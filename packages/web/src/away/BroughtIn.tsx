@@ -1,5 +1,5 @@
 import type { PersonRecord } from '@evenfall/api';
-import { type ChartedSeries, sleepPutRight } from '@evenfall/record';
+import { type ChartedSeries, readingsAdded, sleepPutRight } from '@evenfall/record';
 import { sleepText } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
@@ -16,14 +16,12 @@ export function BroughtIn({ series: { amended }, agents }: BroughtProps) {
     who: whoText(entry, agents, words),
     at: stampText({ at: entry.writtenAt }, words),
   });
-  let readings = first.content.readings.length;
   const putRight = new Map(sleepPutRight(amended.story).map((one) => [one.entry.id, one]));
   return (
     <>
       <p className="small soft">{words.sentence('away.broughtIn', said(first))}</p>
       {later.map((entry) => {
-        const added = entry.content.readings.length - readings;
-        readings = entry.content.readings.length;
+        const added = readingsAdded(entry, amended.story) ?? 0;
         const sleep = putRight.get(entry.id);
         if (sleep !== undefined)
           return (

@@ -134,6 +134,8 @@ test('an owner signs in, makes an account for a learner, and the device goes fro
   // Locked in the middle and opened by PIN, what was typed is still there.
   await page.goto(`${signed.address}/`);
   await page.getByRole('button', { name: 'Hand over or lock' }).tap();
+  await expect(page.getByRole('alert').filter({ hasText: 'Hester Quillfeather' })).toBeVisible();
+  await page.getByRole('button', { name: 'Leave it waiting' }).tap();
   await page.getByRole('button', { name: SOL.name }).tap();
   await page.getByLabel('PIN').fill('0000');
   await page.getByRole('button', { name: 'Open' }).tap();
@@ -146,6 +148,7 @@ test('an owner signs in, makes an account for a learner, and the device goes fro
   // Ada takes the device over: what Sol typed is Sol’s, and not on the screen.
   await page.goto(`${signed.address}/`);
   await page.getByRole('button', { name: 'Hand over or lock' }).tap();
+  await page.getByRole('button', { name: 'Leave it waiting' }).tap();
   await page.getByRole('button', { name: ADA.name }).tap();
   await page.getByLabel('PIN').fill(PIN);
   await page.getByRole('button', { name: 'Open' }).tap();

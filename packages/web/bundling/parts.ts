@@ -11,8 +11,11 @@ const WORDS = /words.src.(?:english|spanish)/;
 /** Figures ask for nothing: kept apart from what asks for them, no file waits for one that waits for it. */
 const FIGURES = /^\0figures:/;
 
-/** What several parts need is fetched as few files: those below this many bytes, before they are made small, are put together. */
-const FEWEST_BYTES = 3_000;
+/**
+ * What several parts need is fetched as few files: those below this many bytes, before they are made small, are put together.
+ * With more of them a part that begins a round waits for what only its end needs, since what is put together is fetched together.
+ */
+const FEWEST_BYTES = 500;
 
 /**
  * How the app is cut into files: all that the start page needs in one, and what several later parts need in few. Each file is

@@ -1,5 +1,6 @@
 import { type DeflationRules, gaugeRead, parseRun, type Refusal, type Run } from '@evenfall/clinical';
 import type { MarkedByWhom, RunMarkedBy } from '@evenfall/record';
+import { firstToRead } from './firstToRead.js';
 import type { Mark, MarkedAs, MarkOf, PressureAt, SecondTouch } from './pressureDraft.js';
 import type { RunAround } from './readRun.js';
 
@@ -161,13 +162,6 @@ function readBack(
     ...known,
     chosen: firstToRead(marks),
   };
-}
-
-/** Which mark the gauge shows first: the first sound, which is remembered longest, or the pulse that came back. */
-export function firstToRead(marks: readonly Mark[]): number {
-  const placeOf = (of: MarkOf) => marks.findIndex(({ what }) => what === of);
-  const sound = placeOf('first sound');
-  return Math.max(0, sound === -1 ? placeOf('pulse back') : sound);
 }
 
 /** The next sound that is not read yet, after the one that the gauge shows; null when all are. */

@@ -12,7 +12,7 @@ import type { Gauge, RunPlace, Stamp } from '@evenfall/record';
 import { type NotDone, type RoundDraft, slipOver } from '../round/draft.js';
 import type { Reopened } from '../round/measuring.js';
 import { endedRest } from '../round/restDraft.js';
-import { firstToRead } from './marks.js';
+import { firstToRead } from './firstToRead.js';
 import {
   type DraftRun,
   type FeltDraft,

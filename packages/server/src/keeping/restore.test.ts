@@ -51,7 +51,7 @@ test('an entry that a newer program wrote is refused at its own line, whole and 
     const lines = (await clinic.send('GET', '/control/backup')).text.trimEnd().split('\n').slice(0, -1);
     const at = lines.findIndex((line) => line.includes('"n":20'));
     const newer = lines.map((line, index) =>
-      index === at ? line.replace('"schema":1', '"schema":2') : line,
+      index === at ? line.replace('"schema":2', '"schema":99') : line,
     );
     const body = `${newer.join('\n')}\n`;
     const counted: Record<string, number> = {};
@@ -62,11 +62,11 @@ test('an entry that a newer program wrote is refused at its own line, whole and 
     const empty = await TestClinic.open(target, { agent: false });
     const came = await empty.send('POST', '/control/restore', file);
     expect(came.body.problems).toMatchObject([
-      { line: at + 1, field: '/entry/schema', code: 'unknown-id', got: 'count 2' },
+      { line: at + 1, field: '/entry/schema', code: 'unknown-id', got: 'count 99' },
     ]);
     expect((await empty.send('GET', '/control/check')).body.entries).toBe(0);
     expect(
-      (await empty.send('POST', '/control/restore', file.replace('"schema":2', '"schema":1'))).status,
+      (await empty.send('POST', '/control/restore', file.replace('"schema":99', '"schema":2'))).status,
     ).toBe(422);
   } finally {
     await source.close();

@@ -15,6 +15,7 @@ export type { Lan, LanSettings, Settings, Told } from './process.js';
 export { ROUTES, type Routes } from './routes.js';
 export type {
   About,
+  AgentHere,
   PersonRecord,
   PersonRow,
   Problem,

@@ -38,6 +38,7 @@ import {
 import { PATHS } from './paths.js';
 import {
   about,
+  agentHere,
   correctedIdentity,
   erasedIdentity,
   newEntries,
@@ -212,7 +213,7 @@ export const ROUTES = {
   listAgents: createRoute({
     ...PATHS.listAgents,
     summary: 'Who acts here',
-    responses: { 200: json(z.object({ agents: z.array(agent) }), 'Agents by name.') },
+    responses: { 200: json(z.object({ agents: z.array(agentHere) }), 'Agents by name.') },
   }),
   addAgent: createRoute({
     ...PATHS.addAgent,

@@ -119,6 +119,10 @@ const unreadable = z.number().int().min(0);
 /** The people of a book. */
 export const personList = z.object({ persons: z.array(personRow), unreadable });
 
+/** Who acts here; `isLearning`: by their account a learner, or without one a learner when they last signed. */
+export const agentHere = agent.extend({ isLearning: z.boolean() });
+export type AgentHere = z.infer<typeof agentHere>;
+
 /** Everything of one person: who, and every entry that can be read. The chart is projected from the entries. */
 export const personRecord = z.object({
   id,

@@ -12,7 +12,7 @@ import { migrate } from '../database/migrations/index.js';
 import type { Tables } from '../database/schema.js';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import { checkRecord } from '../keeping/check.js';
-import { listAgents } from '../store/agents.js';
+import { listAgentsHere } from '../store/agents.js';
 import { listPersons } from '../store/listPersons.js';
 import { readPerson } from '../store/persons.js';
 import { openSite } from '../store/site.js';
@@ -40,7 +40,7 @@ async function everythingIn(db: Kysely<Tables>) {
   return {
     entries: entries.map(untimed),
     identities: identities.map(untimed),
-    agents: await listAgents(db, SITE.id),
+    agents: await listAgentsHere(db, SITE.id),
   };
 }
 
@@ -73,7 +73,7 @@ describe('the demo clinic', () => {
   test('has nobody who could be taken for a real person: a number that says INV or a name that says invented', async () => {
     for (const { identity } of await listPersons(demo.db, SITE.id, 'care'))
       expect(`${identity?.number} ${identity?.name}`).toMatch(/^INV-|\(invented\)/);
-    for (const { name } of await listAgents(demo.db, SITE.id)) expect(name).toMatch(/invented/);
+    for (const { name } of await listAgentsHere(demo.db, SITE.id)) expect(name).toMatch(/invented/);
   });
 
   test('holds no value that is not what its evidence gives', async () => {
@@ -113,6 +113,11 @@ describe('the demo clinic', () => {
     const { rounds } = await chartOf('Orla Wickstead');
     const signings = rounds.map(({ signed }) => signed?.original.content);
     expect(signings).toMatchObject([{ status: 'final' }, { status: 'preliminary' }]);
+  });
+
+  test('knows its learner as one, and nobody else', async () => {
+    const learning = (await listAgentsHere(demo.db, SITE.id)).filter(({ isLearning }) => isLearning);
+    expect(learning.map(({ name }) => name)).toEqual(['Kit Osei-Lund (invented, learner)']);
   });
 
   /** What the newest round of somebody came to, as its values stand. */

@@ -1,7 +1,7 @@
 import { ROUTES } from '@evenfall/api';
 import { refusal } from '@evenfall/clinical';
 import type { OpenAPIHono } from '@hono/zod-openapi';
-import { addAgent, listAgents } from '../store/agents.js';
+import { addAgent, listAgentsHere } from '../store/agents.js';
 import { protocolInForce } from '../store/protocols.js';
 import { problemAnswer } from './problems.js';
 import { notOf } from './signedIn.js';
@@ -13,7 +13,7 @@ export function agentRoutes(app: OpenAPIHono, { db, site, program, now }: World)
     const protocolVersion = await protocolInForce(db, site().id);
     return c.json({ program, site: site(), now: now().toISOString(), protocolVersion }, 200);
   });
-  app.openapi(ROUTES.listAgents, async (c) => c.json({ agents: await listAgents(db, site().id) }, 200));
+  app.openapi(ROUTES.listAgents, async (c) => c.json({ agents: await listAgentsHere(db, site().id) }, 200));
   app.openapi(ROUTES.addAgent, async (c) => {
     const barred = notOf(c, 'owner', 'supervisor');
     if (barred !== null) return barred as never;

@@ -8,6 +8,7 @@ import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { knownLearners } from '../round/learning.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadAgents, loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
@@ -43,13 +44,13 @@ export function Countersign({ id, round, signing, signers, person }: Countersign
     if (isOpen) void loadAgents(app);
   }, [app, isOpen]);
   const measuring = useMeasuring();
-  const learners = useKept(({ kept }) => kept.learners) ?? [];
   const [refused, setRefused] = useState<string | null>(null);
   const who = useSignedIn();
   const maySupervise = useMay('supervisor');
   const supervisors = known.filter((one) => !signers.has(one.id));
   const chosen = form.text('agent');
   const ids = supervisors.map((one) => one.id);
+  const learners = knownLearners(app.store.get());
   const entries = asked.value === null ? [] : entriesIn(asked.value);
   // Whoever signs in countersigns under their own name; else whoever is measuring and no learner, until somebody is chosen.
   const presumed = presumedSupervisor(measuring, ids, learners, entries);

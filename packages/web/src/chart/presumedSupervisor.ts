@@ -5,7 +5,7 @@ import type { StoredEntry } from '@evenfall/record';
  * are learning. Null where somebody is to be chosen.
  *
  * @param supervisors whoever may be chosen, by id
- * @param learners who said on this device that they are learning
+ * @param learners who said on this device that they are learning, and whom the place knows as such
  * @param entries of the person: whose newest signing there is a learner's is one
  */
 export function presumedSupervisor(

@@ -6,8 +6,8 @@ import { useApp, useKept } from '../app/context.js';
 import { Field } from '../parts/Field.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { useMay, useMeasuring, useSignedIn } from '../signIn/useAccess.js';
-import type { Kept } from '../store/kept.js';
 import type { RoundDraft } from './draft.js';
+import { isKnownLearner, withLearner } from './learning.js';
 
 /** The roles in which somebody signs what they measured; an importer's come from a file. */
 const SIGNING_ROLES = {
@@ -25,6 +25,8 @@ export type Signer = {
   /** Whether the round stays so, whoever signs it. */
   readonly isOfLearner: boolean;
   readonly chooseRole: (role: Role) => void;
+  /** Whether they are learning: that they are stays said on this device, that they are not holds for this signature. */
+  readonly chooseLearning: (isLearning: boolean) => void;
 };
 
 /**
@@ -35,25 +37,26 @@ export function useSigner(draft?: Pick<RoundDraft, 'isOfLearner'>): Signer {
   const agent = useMeasuring();
   const who = useSignedIn();
   const isLearner = isOnlyLearning(who);
+  const { store } = useApp();
   const isOfLearner = draft?.isOfLearner === true;
-  const saysSo = useKept(({ kept }) => agent !== null && kept.learners?.includes(agent) === true);
-  const isPreliminary = isLearner || saysSo || isOfLearner;
+  const isKnown = useKept((state) => isKnownLearner(agent, state));
+  const [denied, setDenied] = useState<string | null>(null);
+  const isPreliminary = isLearner || (isKnown && denied !== agent) || isOfLearner;
   const [chosen, setChosen] = useState<{ readonly by: string | null; readonly role: Role } | null>(null);
   const role = isPreliminary || chosen?.by !== agent ? 'observer' : (chosen?.role ?? 'observer');
-  return {
-    agent,
-    role,
-    isPreliminary,
-    isOfLearner,
-    chooseRole: (next) => setChosen({ by: agent, role: next }),
+  const chooseLearning = (isLearning: boolean) => {
+    setDenied(isLearning ? null : agent);
+    store.change((state) => ({ ...state, kept: withLearner(state.kept, agent, isLearning) }));
   };
+  const chooseRole = (next: Role) => setChosen({ by: agent, role: next });
+  return { agent, role, isPreliminary, isOfLearner, chooseRole, chooseLearning };
 }
 
 /** The fields of whoever signs. */
 export function SignAs({ signer }: { readonly signer: Signer }) {
-  const { store, words } = useApp();
+  const { words } = useApp();
   const { book } = useBook();
-  const { agent, role, isPreliminary, isOfLearner, chooseRole } = signer;
+  const { agent, role, isPreliminary, isOfLearner, chooseRole, chooseLearning } = signer;
   const who = useSignedIn();
   const isLearner = isOnlyLearning(who);
   // In a class a device is passed round: whoever supervises or assesses does so in their own name.
@@ -68,9 +71,7 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
           type="checkbox"
           checked={isPreliminary}
           disabled={agent === null || isLearner || isOfLearner}
-          onChange={({ target }) =>
-            store.change((state) => ({ ...state, kept: withLearner(state.kept, agent, target.checked) }))
-          }
+          onChange={({ target }) => chooseLearning(target.checked)}
         />
         <span>{words.sentence('review.asLearner')}</span>
       </label>
@@ -100,10 +101,4 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
 /** An account that is a learner’s and nothing more: its rounds wait for a supervisor, whatever is ticked. */
 function isOnlyLearning(who: SignedInHere | null): boolean {
   return who !== null && !who.roles.some((role) => role === 'clinician' || role === 'supervisor');
-}
-
-/** Who measures said that they are learning, or that they are not. */
-function withLearner(kept: Kept, agent: string | null, isLearner: boolean): Kept {
-  const others = (kept.learners ?? []).filter((one) => one !== agent);
-  return { ...kept, learners: isLearner && agent !== null ? [...others, agent] : others };
 }

@@ -1,5 +1,6 @@
 import type {
   About,
+  AgentHere,
   ClassSession,
   ClassSessionRecord,
   EquipmentRecord,
@@ -40,7 +41,8 @@ export type Known = {
   /** The rules of every protocol version that a chart may name, by version. */
   readonly rules: Asked<Readonly<Record<string, InForce>>>;
   readonly placeProtocols: Asked<PlaceProtocols>;
-  readonly agents: Asked<readonly Agent[]>;
+  /** Who acts here, and who of them is known to be learning. */
+  readonly agents: Asked<readonly AgentHere[]>;
   /** Everything said of the place's equipment, and who acts here. */
   readonly equipment: Asked<EquipmentRecord>;
   readonly people: Asked<readonly PersonRow[]>;

@@ -119,4 +119,7 @@ export async function typePressure(page: Page, keys: string, done = 'Keep this r
     await keypad.getByRole('button', { name: key === '/' ? 'slash' : key, exact: true }).click();
   }
   await page.getByRole('button', { name: done }).click();
+  // Numbers that may be a slip are asked about before they are kept.
+  const wasRead = page.getByRole('button', { name: /^Yes, .* was read$/ });
+  if (await wasRead.isVisible()) await wasRead.click();
 }

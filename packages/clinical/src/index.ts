@@ -129,6 +129,7 @@ export { parseRun } from './deflation/parseRun.js';
 export { parseShorthand } from './deflation/parseShorthand.js';
 export { isLetDownPerBeat } from './deflation/perBeat.js';
 export type { Gap, Pressures } from './deflation/pressures.js';
+export { pressuresOf } from './deflation/pressures.js';
 export type { PressureRange, Ranges } from './deflation/ranges.js';
 export { REPEAT_SCATTER_MMHG } from './deflation/ranges.js';
 export type { Rates } from './deflation/rates.js';

@@ -1,12 +1,16 @@
-import { inflateTo } from '@evenfall/clinical';
+import { type Flag, inflateTo } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
-import { useApp } from '../app/context.js';
+import { useBook } from '../app/book.js';
+import { useApp, useKept } from '../app/context.js';
 import { keptText } from '../app/keptText.js';
 import { useEquipment } from '../equipment/useEquipment.js';
+import { useProblemInSight } from '../parts/useProblemInSight.js';
 import { AsItWas } from '../round/AsItWas.js';
 import { useComeBack } from '../round/useComeBack.js';
-import type { Round } from '../round/useRound.js';
+import { entriesIn, type Round } from '../round/useRound.js';
+import { recordKey } from '../store/known.js';
+import { askedAgain } from './askedAgain.js';
 import { keepRun } from './keepRun.js';
 import { isLainWrong, lainOf } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
@@ -22,6 +26,7 @@ import {
 } from './pressureDraft.js';
 import { displayAmong, typedAs, withPressureAt } from './pressureSteps.js';
 import { pulseFor, toCome } from './pulseOfRuns.js';
+import { ReadAgain } from './ReadAgain.js';
 import { RunInput } from './RunInput.js';
 import { aroundOf, type ReadRun, readRun } from './readRun.js';
 import { pressureKey } from './setKey.js';
@@ -45,9 +50,15 @@ const TITLES = {
 
 /** What was heard, felt or shown, typed on a keypad that starts blank. */
 export function NumbersPanel({ round, place, measuring, isBare = false }: NumbersProps) {
-  const { words, clock, session } = useApp();
+  const { words, clock, session, program } = useApp();
+  const { book } = useBook();
+  const record = useKept(({ known }) => known.records[recordKey(book, round.draft.person)]?.value);
+  const whole = useRef<HTMLFormElement>(null);
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<ReadRun['wrong']>(null);
+  const [again, setAgain] = useState<readonly Flag[]>([]);
+  const [asks, setAsks] = useState(0);
+  useProblemInSight(whole, asks);
   const [areMinutesAsked, setMinutesAsked] = useState(false);
   const { method, typed, fields, reopened } = measuring;
   const was = reopenedReading(round.draft.pressure);
@@ -57,6 +68,7 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
   useEffect(() => input.current?.focus({ preventScroll: true }), []);
   const change = (more: Partial<Typing>) => {
     setWrong(null);
+    setAgain([]);
     round.change((draft) => withPressureAt(draft, { ...measuring, ...more }));
   };
   const set = (field: RunField, text: string) => change({ fields: { ...fields, [field]: text } });
@@ -73,7 +85,7 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
   const upright = uprightOf(fields.uprightMinutes, words.say);
   const areMinutesWrong =
     (place.posture === 'stand' && upright === null) || isLainWrong(place, fields.lyingMinutes, words.say);
-  const done = () => {
+  const done = (isRead = false) => {
     const felt = pulseFor(round.draft, was ?? toCome(place), round.inForce);
     const around = aroundOf(was, felt) ?? {
       pulsePerMinute: felt,
@@ -83,10 +95,16 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
     setWrong(read.wrong);
     setMinutesAsked(true);
     if (read.run === null || areMinutesWrong) return;
+    const { measuredAt } = measuring;
+    const typedNow = { run: read.run, place, measuredAt, entry: was?.entry ?? null };
+    const entries = record == null ? [] : entriesIn(record);
+    const slips = isRead ? [] : askedAgain(typedNow, round.draft, entries, { ...round, program });
+    setAgain(slips);
+    if (slips.length > 0) return setAsks(asks + 1);
     keepRun(round, {
       run: read.run,
       place,
-      measuredAt: measuring.measuredAt,
+      measuredAt,
       ...(method === 'device' ? { gauge: display } : {}),
       inflatedAt: measuring.inflatedAt,
       keptAt: { session, atMs: clock.monotonicMs() },
@@ -106,6 +124,7 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
   const asked = RUN_FIELDS.filter((field) => isAskedOf(field, method));
   return (
     <form
+      ref={whole}
       className="measure"
       noValidate
       onSubmit={(event) => {
@@ -150,6 +169,14 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
           </button>
         )}
       </div>
+      {again.length === 0 ? null : (
+        <ReadAgain
+          title={words.sentence('pressure.readAgain')}
+          why={again}
+          numbers={method === 'palpation' ? `${typed}/P` : (typed.trim().split(/\s+/)[0] ?? '')}
+          onRead={() => done(true)}
+        />
+      )}
       <PostureMinutes round={round} place={place} fields={fields} isAsked={areMinutesAsked} onChange={set} />
       <PressureKeypad
         hasStroke={method !== 'palpation'}

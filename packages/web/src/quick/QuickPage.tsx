@@ -20,8 +20,11 @@ import { Choices } from '../parts/Choices.js';
 import { Flags } from '../parts/Flags.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { useProblemInSight } from '../parts/useProblemInSight.js';
 import { localDate } from '../ports/stampAt.js';
 import { isCuffKnown } from '../pressure/cuffOfReading.js';
+import { ReadAgain } from '../pressure/ReadAgain.js';
+import { readBefore } from '../pressure/readBefore.js';
 import { setKey } from '../pressure/setKey.js';
 import { otherWayRound } from '../pressure/typedPressure.js';
 import { runContentOf } from '../round/entries.js';
@@ -38,11 +41,8 @@ import { carriedPlace } from './carriedPlace.js';
 import { partText } from './partText.js';
 import { QuickKeypad } from './QuickKeypad.js';
 import { QuickPlace } from './QuickPlace.js';
-import { ReadAgain } from './ReadAgain.js';
-import { readBefore } from './readBefore.js';
 import { isAskedForRhythm, notInWindow, setWindowSeconds } from './setWindow.js';
 import { readTypedSet, type SetMethod } from './typedSet.js';
-import { useProblemInSight } from './useProblemInSight.js';
 import { type QuickRound, useQuickRound } from './useQuickRound.js';
 import { useSettled } from './useSettled.js';
 import { withSlash } from './withSlash.js';
@@ -311,6 +311,7 @@ function QuickSet({ person, round, record }: SetProps) {
       ) : null}
       {isUnread && (isSettled || isAsked) ? (
         <ReadAgain
+          title={words.sentence('quick.readAgain')}
           why={again}
           numbers={set?.numbers ?? ''}
           onRead={() => form.set('read', set?.numbers ?? '')}

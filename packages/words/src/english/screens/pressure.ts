@@ -121,6 +121,7 @@ export const pressure = {
   reinflated: 'The cuff was pumped up again part-way',
   note: 'In a few words',
   keep: 'Keep this reading',
+  readAgain: 'Look again before it is kept',
   changeNumbers: 'Change the numbers',
   mmHg: 'mmHg',
   rangeOf: (f: { text: string; low: number; high: number }, say: Say) =>

@@ -118,6 +118,7 @@ export const pressure: Reworded<typeof english> = {
   reinflated: 'El manguito se volvió a inflar a medio camino',
   note: 'En pocas palabras',
   keep: 'Guardar esta lectura',
+  readAgain: 'Mire otra vez antes de guardarla',
   changeNumbers: 'Cambiar los números',
   mmHg: 'mmHg',
   rangeOf: (f, say) => `${f.text} ${say.around(f.low, f.high).join(' a ')}`,

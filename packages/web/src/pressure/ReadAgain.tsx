@@ -3,6 +3,7 @@ import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
 
 type AgainProps = {
+  readonly title: string;
   readonly why: readonly Flag[];
   /** The numbers as they were typed. */
   readonly numbers: string;
@@ -10,12 +11,12 @@ type AgainProps = {
 };
 
 /** Numbers that may be a slip, low ones as well as high ones: one touch says that they were read so, or they are put right. */
-export function ReadAgain({ why, numbers, onRead }: AgainProps) {
+export function ReadAgain({ title, why, numbers, onRead }: AgainProps) {
   const { words } = useApp();
   return (
-    <section className="notice read-again" role="alert" aria-label={words.sentence('quick.readAgain')}>
+    <section className="notice read-again" role="alert" aria-label={title}>
       <p>
-        <strong>{words.sentence('quick.readAgain')}</strong>
+        <strong>{title}</strong>
       </p>
       <Flags flags={why} />
       <div className="buttons">

@@ -29,6 +29,9 @@ test('a round begins with who was there; five minutes of rest fill with other wo
     await expect(all).toHaveCount(0);
     await expect(page.getByRole('button', { name: 'Keep, and go on' })).toBeInViewport({ ratio: 1 });
     await expectAccessible(page);
+    // What was ticked and not kept yet outlives a reload.
+    await page.reload();
+    await expect(page.getByLabel('full bladder')).toBeChecked();
     await page.getByLabel('full bladder').uncheck();
     await page.getByRole('button', { name: 'All as it should be' }).tap();
     await expect(page.getByRole('button', { name: 'Start', exact: true })).toBeVisible();

@@ -254,7 +254,9 @@ function CuffReady({ round, exceptions, list }: ReadyProps) {
   const tick = (one: Preparation, isTicked: boolean) =>
     round.change((was) => ({
       ...was,
-      exceptions: PREPARATION.filter((other) => (other === one ? isTicked : exceptions.includes(other))),
+      exceptions: PREPARATION.filter((other) =>
+        other === one ? isTicked : was.exceptions?.includes(other) === true,
+      ),
     }));
   return (
     <fieldset className="ticks ticks-two" ref={list}>

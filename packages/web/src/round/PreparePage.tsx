@@ -1,7 +1,8 @@
 import { isOfCuff, PREPARATION, type Preparation } from '@evenfall/clinical';
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
+import { useForm } from '../app/forms.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { nextHref } from './nextHref.js';
 import { isRestOpen, RestStart } from './RestStart.js';
@@ -26,20 +27,24 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   const { words } = useApp();
   const [, go] = useLocation();
   const cameFrom = useCameFrom(person);
-  const [ticked, setTicked] = useState<readonly Preparation[] | null>(null);
+  const form = useForm(`prepare ${round.draft.round}`, { ticked: (round.draft.exceptions ?? []).join(' ') });
   const isCuffOn = round.draft.pressure.place !== null;
   // What is of the cuff is asked where it is put on.
   const asked = PREPARATION.filter((one) => isCuffOn || !isOfCuff(one));
-  const chosen = ticked ?? round.draft.exceptions ?? [];
+  const ticked = form.text('ticked').split(' ');
+  const chosen = PREPARATION.filter((one) => ticked.includes(one));
   const nextStep = useNextStep();
   const list = useRef<HTMLFieldSetElement>(null);
   const foot = useRef<HTMLDivElement>(null);
   const below = useBelow(list, foot, '.tick');
-  const keep = (exceptions: readonly Preparation[]) =>
-    nextStep({ ...round.draft, exceptions }, round, ({ step }) => {
-      round.change((draft) => ({ ...draft, exceptions }));
-      go(cameFrom?.href ?? nextHref(person, step), { replace: true });
-    });
+  // Kept at once: what comes next may have to be fetched first.
+  const keep = (exceptions: readonly Preparation[]) => {
+    round.change((draft) => ({ ...draft, exceptions }));
+    form.done();
+    nextStep({ ...round.draft, exceptions }, round, ({ step }) =>
+      go(cameFrom?.href ?? nextHref(person, step), { replace: true }),
+    );
+  };
   return (
     <>
       <FactsOfRound record={record} round={round} />
@@ -47,7 +52,7 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
         className="form"
         onSubmit={(event) => {
           event.preventDefault();
-          keep(PREPARATION.filter((one) => chosen.includes(one)));
+          keep(chosen);
         }}
       >
         <RestHere round={round} />
@@ -59,7 +64,8 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
                 type="checkbox"
                 checked={chosen.includes(one)}
                 onChange={({ target }) => {
-                  setTicked(target.checked ? [...chosen, one] : chosen.filter((other) => other !== one));
+                  const now = target.checked ? [...chosen, one] : chosen.filter((other) => other !== one);
+                  form.set('ticked', now.join(' '));
                   if (one === 'rested' && target.checked) round.change(withoutRestBefore);
                 }}
               />

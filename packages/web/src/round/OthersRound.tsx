@@ -4,6 +4,7 @@ import { AskedFirst } from '../parts/AskedFirst.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import type { RoundDraft } from './draft.js';
+import { knownLearners } from './learning.js';
 import { discardRound } from './rounds.js';
 import { claimedBy } from './whose.js';
 
@@ -20,11 +21,14 @@ export function OthersRound({ draft }: { readonly draft: RoundDraft }) {
     agents?.find(({ id }) => id === one)?.name ?? words.sentence('people.somebodyElse');
   const claim = (by: string) =>
     store.change((state) => {
-      const { drafts, learners } = state.kept;
+      const { drafts } = state.kept;
       if (drafts[draft.person] !== draft) return state;
       return {
         ...state,
-        kept: { ...state.kept, drafts: { ...drafts, [draft.person]: claimedBy(draft, by, learners) } },
+        kept: {
+          ...state.kept,
+          drafts: { ...drafts, [draft.person]: claimedBy(draft, by, knownLearners(state)) },
+        },
       };
     });
   return (

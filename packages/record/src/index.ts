@@ -159,7 +159,7 @@ export type { TimeSaid } from './content/timesSaid.js';
 export { ABOUT, saidAt, timeSaid, timesSaid } from './content/timesSaid.js';
 export { whySaid } from './content/whySaid.js';
 export type { AmendmentReason, Amends } from './entry/amendment.js';
-export { AMENDMENT_REASONS, amends } from './entry/amendment.js';
+export { AMENDMENT_REASONS, amends, belongsNowhere } from './entry/amendment.js';
 export type { Book } from './entry/book.js';
 export { BOOKS, book } from './entry/book.js';
 export { CLASS_KINDS } from './entry/classRules.js';

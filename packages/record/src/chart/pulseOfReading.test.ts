@@ -62,3 +62,16 @@ test('a count that was amended or marked since is so beside the reading too, how
   );
   expect(pulseIn([pulse, reading, marked])).toEqual({ perMinute: null, was: 76, isCounted: true });
 });
+
+test('of two counts of one number it is the one nearest in time, and the other one amended changes nothing of it', () => {
+  const at = (one: StoredEntry, minute: number) => ({
+    ...one,
+    measuredAt: { ...one.measuredAt, at: `2026-11-02T09:${String(minute).padStart(2, '0')}:00.000Z` },
+  });
+  const count = (id: number, minute: number) =>
+    at(entry('count', id, countContent({ n: 38, windowSeconds: 30 })), minute);
+  const amended = at(entry('count', 4, countContent({ n: 60, windowSeconds: 30 }), 1), 30);
+  const own = at(reading, 11);
+  expect(pulseIn([count(1, 10), own, count(3, 20), amended])).toMatchObject({ perMinute: 120, was: 76 });
+  expect(pulseIn([count(1, 1), own, count(3, 12), amended])).toMatchObject({ perMinute: 76, was: null });
+});

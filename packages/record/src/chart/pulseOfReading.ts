@@ -16,18 +16,26 @@ export type PulseOfReading = {
 
 /**
  * The pulse of a reading as the round has it now: a reading keeps the pulse that it was made with as its evidence, and a
- * count that was put right since is said once and the same wherever it stands.
+ * count that was put right since is said once and the same wherever it stands. Of several counts of that number it is the
+ * one nearest to the reading in time.
  */
 export function pulseOfReading(
-  { content }: StoredEntry & { readonly kind: 'run' },
+  { content, measuredAt }: StoredEntry & { readonly kind: 'run' },
   { values }: Pick<ChartRound, 'values'>,
 ): PulseOfReading {
   const { pulsePerMinute: perMinute } = content.evidence.run;
   if (perMinute === null) return { perMinute, was: null, isCounted: false };
   const isIt = (entry: StoredEntry) => ofRate(entry) === 'pulse' && chartedPerMinute(entry) === perMinute;
-  if (values.some(({ current }) => current.some(isIt))) return { perMinute, was: null, isCounted: true };
-  const counted = values.find(({ story }) => story.some(isIt));
+  const away = (entry: StoredEntry) => Math.abs(Date.parse(entry.measuredAt.at) - Date.parse(measuredAt.at));
+  const [counted] = values
+    .flatMap((value) => {
+      const said = [...value.story, ...value.current].filter(isIt);
+      return said.length === 0 ? [] : [{ value, awayMs: Math.min(...said.map(away)) }];
+    })
+    .toSorted((a, b) => a.awayMs - b.awayMs);
   if (counted === undefined) return { perMinute, was: null, isCounted: false };
-  const now = counted.current.at(-1);
+  const { current } = counted.value;
+  if (current.some(isIt)) return { perMinute, was: null, isCounted: true };
+  const now = current.at(-1);
   return { perMinute: now === undefined ? null : chartedPerMinute(now), was: perMinute, isCounted: true };
 }

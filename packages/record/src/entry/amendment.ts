@@ -17,6 +17,11 @@ export const AMENDMENT_REASONS = [
 ] as const;
 export type AmendmentReason = (typeof AMENDMENT_REASONS)[number];
 
+/** Whether a value with this reason is nothing of this chart, so that no other number stands in its place. */
+export function belongsNowhere(reason: AmendmentReason): boolean {
+  return reason === 'wrong-person' || reason === 'duplicate';
+}
+
 /**
  * What makes an entry an amendment: the entry it replaces and the reason. The old one stays readable;
  * two amendments of one entry are both kept and both shown.

@@ -75,6 +75,17 @@ test('a rate set by hand stands beside the evidence, which stays', () => {
   });
 });
 
+// Common practice, no source: a number of somebody else is struck out, and no other number stands in its place.
+test('of another person, or there twice, it is taken out and never gets another number', () => {
+  for (const reason of ['wrong-person', 'duplicate']) {
+    const { amendment, wrong } = amend({ what: 'count', n: '18', reason });
+    expect([amendment, wrong]).toEqual([null, { what: 'whatInError' }]);
+    expect(amend({ what: 'in-error', reason }).amendment).toMatchObject({ change: { what: 'in-error' } });
+    expect(amend({ what: 'as-was', reason }).wrong).toEqual({});
+  }
+  expect(amend({ what: 'count', n: '18', reason: 'typing-slip' }).wrong).toEqual({});
+});
+
 test('every amendment is an entry that the record accepts', () => {
   for (const fields of [
     { what: 'count', n: '18', reason: 'typing-slip' },
@@ -95,7 +106,7 @@ test('what was marked as an error by mistake can stand again as it was, also wit
   const override = { perMinute: 80, reason: 'counted by a second observer' };
   const byHand = { ...pulse, content: { ...pulse.content, override } } as StoredEntry;
   for (const fields of [{ what: 'as-was' }, { what: 'time', time: '2026-03-04T08:15' }]) {
-    const { amendment } = amend({ ...fields, reason: 'wrong-person' });
+    const { amendment } = amend({ ...fields, reason: 'wrong-time' });
     if (amendment === null) throw new Error('refused');
     expect(amendedContent(byHand, amendment, under)).toMatchObject({ kind: 'count', content: { override } });
   }
@@ -106,7 +117,7 @@ test.each([
   [{ what: 'count', reason: 'typing-slip' }, { n: 'numberMissing' }],
   [{ what: 'in-error', reason: 'other', text: '  ' }, { text: 'textMissing' }],
   [
-    { what: 'by-hand', reason: 'duplicate' },
+    { what: 'by-hand', reason: 'equipment-fault' },
     { perMinute: [expect.objectContaining({ code: 'missing' })], text: 'byHandWhyMissing' },
   ],
   [{ what: 'by-hand', reason: 'other', perMinute: '72' }, { text: 'byHandWhyMissing' }],
@@ -122,7 +133,7 @@ test.each([
   ['72,5', 'not-a-number'],
 ])('a rate of %s by hand: %s', (perMinute, code) => {
   // docs/conventions.md sections 5 and 9: over 400 a minute is refused; that none was counted is a count of 0.
-  const { amendment, wrong } = amend({ what: 'by-hand', reason: 'duplicate', perMinute, text: 'x' });
+  const { amendment, wrong } = amend({ what: 'by-hand', reason: 'equipment-fault', perMinute, text: 'x' });
   expect(amendment === null).toBe(code !== null);
   if (code === null) return;
   const [refused] = wrong.perMinute as Refusal[];
@@ -156,7 +167,7 @@ test('what was broken off can neither be put right nor given a rate by hand', ()
     content: { ...pulse.content, evidence: { count: broken } },
   } as unknown as StoredEntry;
   expect(canCorrectCount(voided)).toBe(false);
-  const byHand = { ...BLANK, what: 'by-hand', perMinute: '70', text: 'x', reason: 'duplicate' };
+  const byHand = { ...BLANK, what: 'by-hand', perMinute: '70', text: 'x', reason: 'equipment-fault' };
   expect(readAmendment(voided, byHand, NO_PROTOCOL, CLOCK).wrong).toEqual({ what: 'whatMissing' });
 });
 

@@ -20,6 +20,7 @@ import {
   AMENDMENT_REASONS,
   type AmendmentReason,
   type Amends,
+  belongsNowhere,
   type CountContent,
   chartCount,
   chartRun,
@@ -100,6 +101,7 @@ type AmendWrongCode =
   | 'setMissing'
   | 'textMissing'
   | 'whatMissing'
+  | 'whatInError'
   | 'numberMissing'
   | 'numbersMissing'
   | 'numbersAndPulseMissing'
@@ -181,6 +183,8 @@ export function readAmendment(
   if (reason === undefined) wrong.reason = 'reasonMissing';
   if (reason === 'other' && text === '') wrong.text = 'textMissing';
   const change = readChange(entry, fields, inForce, around, wrong);
+  const isNoOther = change === null || change.what === 'in-error' || change.what === 'as-was';
+  if (reason !== undefined && belongsNowhere(reason) && !isNoOther) wrong.what = 'whatInError';
   if (reason === undefined || change === null || Object.keys(wrong).length > 0)
     return { amendment: null, wrong };
   return {

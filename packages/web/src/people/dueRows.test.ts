@@ -76,6 +76,14 @@ test('of those whose time has come, as of those with an alert, the most urgent c
   ]);
 });
 
+// Common practice, no source: a severe pressure is not hidden below what is late and less, though its wait is not over.
+test('a severe pressure stands before what is high by its category and late', () => {
+  const high = person('high, late', '08:00', '08:05', 0, 'recheck-abnormal-soon');
+  const highAhead = person('high, ahead', '10:05', '10:10', 0, 'recheck-abnormal-soon');
+  const due = dueRows([high, highAhead, person('severe, ahead', '10:05', '10:10')], NOW);
+  expect(due.map(({ row }) => row.id)).toEqual(['severe, ahead', 'high, late', 'high, ahead']);
+});
+
 test('of whom a round alarms that nobody signed stands among the alerts, though nothing of it is charted', () => {
   const severe = {
     pressures: ['182/122'],

@@ -1,7 +1,7 @@
 import type { PersonRow } from '@evenfall/api';
 import { type Countdown, countdown, type Stamp } from '@evenfall/record';
 import type { BegunAlarm } from '../round/begunAlarm.js';
-import { NO_TIME, urgencyOf } from './urgencyOf.js';
+import { isGrave, NO_TIME, urgencyOf } from './urgencyOf.js';
 import { type BegunAlarms, NO_ALARMS } from './useBegunAlarms.js';
 
 /** A person of whom an alert is open, or whose pressure is to be looked at again, and where that is now. */
@@ -16,7 +16,7 @@ export type Due = NonNullable<PersonRow['latest']['recheck']> & { readonly count
 
 /**
  * Everybody who needs somebody: whoever has an alert that nobody closed, or of whom a round alarms that nobody signed, first,
- * then what is late or may be taken, then what is ahead; each by the more urgent of alert and repeat, and then by its time.
+ * then what is late, may be taken or is severe, then what is ahead; each by the more urgent of alert and repeat, and then by its time.
  */
 export function dueRows(rows: readonly PersonRow[], now: Stamp, alarms: BegunAlarms = NO_ALARMS): DueRow[] {
   const nowMs = Date.parse(now.at);
@@ -37,16 +37,17 @@ export function dueRows(rows: readonly PersonRow[], now: Stamp, alarms: BegunAla
 
 function rank({ row, due, begun }: DueRow): number {
   if (row.latest.actNow > 0 || begun !== undefined) return -1;
-  return due?.countdown.is === 'ahead' ? 1 : 0;
+  return due?.countdown.is === 'ahead' && !isGrave(row.latest, begun) ? 1 : 0;
 }
 
 function urgency({ row, begun }: DueRow): number {
   return urgencyOf(row.latest, begun);
 }
 
-/** Of equal urgency what is late comes before what may be taken. */
+/** Of equal urgency what is late comes before what may be taken, and that before what is ahead. */
 function lateness({ due }: DueRow): number {
-  return due?.countdown.is === 'late' ? 0 : 1;
+  if (due?.countdown.is === 'late') return 0;
+  return due === null || due.countdown.is === 'ahead' ? 2 : 1;
 }
 
 /** The time that the countdown of a row runs to, or ran from; nothing but an alert has none. */

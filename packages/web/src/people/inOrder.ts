@@ -1,22 +1,23 @@
 import type { PersonRow } from '@evenfall/api';
 import type { Stamp } from '@evenfall/record';
 import { isLate } from './dueText.js';
-import { NO_TIME, urgencyOf } from './urgencyOf.js';
+import { isGrave, NO_TIME, urgencyOf } from './urgencyOf.js';
 import { type BegunAlarms, NO_ALARMS } from './useBegunAlarms.js';
 
 /**
  * Whoever needs somebody first: an act-now that nobody has closed, or an alarm of a round that nobody signed, then a recheck
- * that is late, then one that is due, the more urgent and then the earlier first; everybody else as they came.
+ * that is late or of a severe pressure, then one that is due, the more urgent and then the earlier first; everybody else as they came.
  */
 export function inOrder(
   rows: readonly PersonRow[],
   now: Stamp,
   begun: BegunAlarms = NO_ALARMS,
 ): readonly PersonRow[] {
-  const rankOf = ({ id, latest: { actNow, recheck } }: PersonRow) => {
+  const rankOf = ({ id, latest }: PersonRow) => {
+    const { actNow, recheck } = latest;
     if (actNow > 0 || begun.has(id)) return 0;
     if (recheck === null) return 3;
-    return isLate(recheck, now) ? 1 : 2;
+    return isLate(recheck, now) || isGrave(latest, undefined) ? 1 : 2;
   };
   /** Of all of whom nothing is due the same. */
   const urgency = (row: PersonRow) => (rankOf(row) === 3 ? 0 : urgencyOf(row.latest, begun.get(row.id)));

@@ -14,7 +14,19 @@ export function urgencyOf(
     ...(actNow === 0 ? [] : [recheckUrgency(null)]),
     ...(recheck === null ? [] : [recheckUrgency(recheck.code)]),
   ];
-  return Math.min(...charted, ...(begun === undefined ? [] : [recheckUrgency(begun.recheck)]));
+  const unsigned =
+    begun === undefined
+      ? []
+      : [recheckUrgency(begun.recheck), ...(begun.condition === null ? [] : [recheckUrgency(null)])];
+  return Math.min(...charted, ...unsigned);
+}
+
+/** Whether the pressure is severe, or worse: it stands before what is late and less, though its own time has not come. */
+export function isGrave(
+  latest: Pick<PersonRow['latest'], 'actNow' | 'recheck'>,
+  begun: BegunAlarm | undefined,
+): boolean {
+  return urgencyOf(latest, begun) <= recheckUrgency('recheck-severe');
 }
 
 /** The time, ms, of what has none of its own: of equally urgent ones it stands after those of whom something is due as well. */

@@ -51,6 +51,7 @@ export const amend = {
   other: 'other',
   textMissing: 'Write the reason in a few words.',
   whatMissing: 'Choose what should stand.',
+  whatInError: 'Of another person, or there twice: choose that it should never have been charted.',
   numberMissing: 'Write the number that was counted, a whole number.',
   byHandWhyMissing: 'Write why it is set by hand.',
   set: 'And the rest of this set?',

@@ -51,6 +51,7 @@ export const amend: Reworded<typeof english> = {
   other: 'otro',
   textMissing: 'Escriba el motivo en pocas palabras.',
   whatMissing: 'Elija qué debe constar.',
+  whatInError: 'De otra persona, o está dos veces: elija que nunca debió registrarse.',
   numberMissing: 'Escriba el número que se contó, un número entero.',
   byHandWhyMissing: 'Escriba por qué se fija a mano.',
   set: '¿Y el resto de este conjunto?',

@@ -129,7 +129,7 @@ function countOfTypedRate(count: Count, fields: AmendFields, { countRules }: InF
 
 /** How far the window of a rate that is typed for a count is known: as said now, else as it was before. */
 function rateTypedIn({ evidence }: CountContent, { windowSeconds = '' }: AmendFields): RateTyped {
-  return windowSeconds === '' ? (evidence.rateTyped ?? 'window-said') : 'window-said';
+  return windowSeconds === '' ? (evidence.rateTyped ?? 'window-presumed') : 'window-said';
 }
 
 /** Whether the count itself can be put right: a count that was finished. */

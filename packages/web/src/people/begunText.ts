@@ -10,6 +10,10 @@ export function begunText(
     recheck === null ? null : words.title('recheckReason', recheck),
     isUnasked ? words.sentence('people.begunUnasked') : null,
   ].filter((one) => one !== null);
+  const numbers = words.say.allOf(pressures);
+  // Severe, and nothing that is acted on at once once what it asks was answered.
+  if (condition === null && !isUnasked)
+    return words.sentence('people.begunSevere', { numbers, text: why.join(', ') });
   const text = condition === null ? why.join(', ') : words.title('condition', condition);
-  return words.sentence('people.begunAlarm', { numbers: words.say.allOf(pressures), text, others });
+  return words.sentence('people.begunAlarm', { numbers, text, others });
 }

@@ -52,6 +52,13 @@ test('a severe one is asked about by what it asks of the person, and by nothing 
   expect(asked(reading(31, '204/118', 8), [reading(30, '140/84', 5)])).toEqual([]);
 });
 
+test('what was answered of a severe one asks nothing of a later one: that is read again for itself', () => {
+  const before = [reading(30, '192/124', 5)];
+  expect(asked(reading(31, '84/50', 8), before)).toEqual(['read-very-low', 'read-far-from-before']);
+  // One that was taken after it, as where numbers were typed long ago and signed now, is none before it.
+  expect(asked(reading(31, '120/80', 1), before)).toEqual([]);
+});
+
 test('a fall on the feet is what is looked for there: only another reading on the feet is held against it', () => {
   const lying = reading(30, '150/90', 5);
   expect(asked(reading(31, '104/70', 8, STANDING), [lying])).toEqual([]);

@@ -14,7 +14,7 @@ import { readBefore } from './readBefore.js';
 
 type Typed = {
   readonly run: Run;
-  readonly place: RunPlace;
+  readonly place: Pick<RunPlace, 'posture'>;
   readonly measuredAt: Stamp;
   /** The reading that it puts right; null for one to come. */
   readonly entry: string | null;

@@ -5,7 +5,12 @@ import type { Round } from '../round/useRound.js';
 
 const MINUTE_MS = 60_000;
 
-/** The newest reading of a person before one that is typed now, in the round under way or else in the chart; null for none. */
+/**
+ * The newest reading of a person before one that is typed, in the round under way or else in the chart; null for none, or for one
+ * that was taken after it.
+ *
+ * @param nowMs when the one that is typed was taken, ms
+ */
 export function readBefore(
   draft: RoundDraft,
   entries: readonly StoredEntry[],
@@ -17,5 +22,6 @@ export function readBefore(
   const systolic = here?.systolic ?? charted?.systolic;
   const at = here === undefined ? charted?.measuredAt : draft.pressure.values.at(-1)?.measuredAt.at;
   if (systolic === undefined || at === undefined) return null;
-  return { systolic, minutesAgo: (nowMs - Date.parse(at)) / MINUTE_MS };
+  const minutesAgo = (nowMs - Date.parse(at)) / MINUTE_MS;
+  return minutesAgo < 0 ? null : { systolic, minutesAgo };
 }

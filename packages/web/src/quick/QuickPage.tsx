@@ -6,7 +6,6 @@ import {
   placeCheck,
   placeFactsOf,
   postureChoice,
-  readAgain,
 } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
@@ -22,9 +21,9 @@ import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { useProblemInSight } from '../parts/useProblemInSight.js';
 import { localDate } from '../ports/stampAt.js';
+import { askedAgain } from '../pressure/askedAgain.js';
 import { isCuffKnown } from '../pressure/cuffOfReading.js';
 import { ReadAgain } from '../pressure/ReadAgain.js';
-import { readBefore } from '../pressure/readBefore.js';
 import { setKey } from '../pressure/setKey.js';
 import { otherWayRound } from '../pressure/typedPressure.js';
 import { runContentOf } from '../round/entries.js';
@@ -33,7 +32,7 @@ import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { beginRound } from '../round/rounds.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
 import { sign } from '../round/sign.js';
-import { readingOf, standingOf } from '../round/standing.js';
+import { standingOf } from '../round/standing.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { isOfAnother, takenBy } from '../round/whose.js';
 import { useMeasuring } from '../signIn/useAccess.js';
@@ -173,21 +172,18 @@ function QuickSet({ person, round, record }: SetProps) {
       ? []
       : runContentOf(next, reading, { facts, inForce, program }).value.flags;
   const isSettled = settled === text && text !== '';
-  const typed =
-    reading === undefined || next === null ? null : readingOf(next, reading, { facts, inForce, program });
+  // A slip is one on whichever arm: it is asked about before the arm is said.
+  const where = place?.place ?? { posture: set?.posture ?? ('sit' as const) };
   const again =
-    typed === null
+    set === null
       ? []
-      : readAgain(
-          typed,
-          readBefore(draft, entries, Date.parse(clock.stamp().at), { facts, inForce, program }),
-          facts.ageMonths,
-          { actNow: roundRules.actNow, deflation: inForce.runRules.deflation },
-        );
+      : askedAgain({ run: set.run, place: where, measuredAt: begun, entry: null }, draft, entries, {
+          facts,
+          inForce,
+          program,
+        });
   // What was said of other numbers does not hold for these.
-  // A severe one is asked about already, by what it asks of the person.
-  const isSevereAsked = draft.features !== null || (standing?.content.value?.ask.features.length ?? 0) > 0;
-  const isUnread = again.length > 0 && !isSevereAsked && form.text('read') !== set?.numbers;
+  const isUnread = again.length > 0 && form.text('read') !== set?.numbers;
   const isOpen = isUnread || isWindowUnsaid || (standing !== null && standing.unasked.length > 0);
 
   const type = (typed: string) => {

@@ -23,6 +23,7 @@ export const people = {
       : `Act now: ${f.text} and ${say.counted(f.others, { one: 'more alert', other: 'more alerts' })}, not closed`,
   begunAlarm: (f: Text & { others: number; numbers: string }, say: Say) =>
     `Act now: ${f.numbers === '' ? '' : `${f.numbers}, `}${f.text}${f.others === 0 ? '' : ` and ${say.counted(f.others, { one: 'more alert', other: 'more alerts' })}`}; taken, not signed`,
+  begunSevere: (f: Text & { numbers: string }) => `${f.numbers}, ${f.text}; taken, not signed`,
   begunUnasked: 'what it asks is not answered',
   recheckBy: (f: Text) => `Look at the pressure again by ${f.text}`,
   recheckFrom: (f: Text) => `Look at the pressure again from ${f.text} on`,

@@ -23,6 +23,7 @@ export const people: Reworded<typeof english> = {
       : `Actúe ya: ${f.text} y ${say.counted(f.others, { one: 'alerta más', other: 'alertas más' })}, sin cerrar`,
   begunAlarm: (f, say) =>
     `Actúe ya: ${f.numbers === '' ? '' : `${f.numbers}, `}${f.text}${f.others === 0 ? '' : ` y ${say.counted(f.others, { one: 'alerta más', other: 'alertas más' })}`}; tomada, sin firmar`,
+  begunSevere: (f) => `${f.numbers}, ${f.text}; tomada, sin firmar`,
   begunUnasked: 'sin responder lo que pregunta',
   recheckBy: (f) => `Mire de nuevo la presión antes de ${f.text}`,
   recheckFrom: (f) => `Mire de nuevo la presión desde ${f.text}`,

@@ -22,13 +22,13 @@ export type OneOfTwo = Pick<ReturnType<typeof seriesAbout>, 'arms' | 'devices'> 
   readonly limits: { readonly [P in 'mean' | 'day' | 'night']: Limits };
 };
 
-/** Two series of one person, the earlier first, each under the rules that it names. */
+/** Two series of one person, the one that began earlier first, of two that began at once the one that ended earlier; each under the rules that it names. */
 export function twoSeries(
   one: ChartedSeries,
   other: ChartedSeries,
   rulesFor: (series: ChartedSeries) => InForce,
 ): { readonly first: OneOfTwo; readonly second: OneOfTwo; readonly compared: SeriesComparison } {
-  const [first, second] = other.until <= one.from ? [other, one] : [one, other];
+  const [first, second] = byTime(one, other) > 0 ? [other, one] : [one, other];
   return {
     first: oneOfTwo(first, rulesFor(first)),
     second: oneOfTwo(second, rulesFor(second)),
@@ -37,6 +37,17 @@ export function twoSeries(
       { of: second.content.of, value: second.value },
     ),
   };
+}
+
+/** By the first reading, then by the last, then by id: whichever of the two was opened, the order is the same. */
+function byTime(one: ChartedSeries, other: ChartedSeries): number {
+  const [a, b] = [spanMs(one), spanMs(other)];
+  return a.from - b.from || a.until - b.until || (one.id < other.id ? -1 : 1);
+}
+
+function spanMs({ content }: ChartedSeries): { readonly from: number; readonly until: number } {
+  const times = content.readings.map(({ at }) => Date.parse(at.at));
+  return { from: Math.min(...times), until: Math.max(...times) };
 }
 
 function oneOfTwo(series: ChartedSeries, rules: InForce): OneOfTwo {

@@ -10,8 +10,13 @@ const measured = (kind: Seen['kind'], time: string, aheadMinutes = 0, content: o
   return { kind, measuredAt: at(time), writtenAt: instant, recordedAt, content } as unknown as Seen;
 };
 
-const wrong = (told: string, saw: readonly Seen[], written = '23:59:00.000', isNow = true) =>
-  wrongTelling({ toldWhom: 'Dr Birch', saidBack: 'comes', toldAt: at(told) }, saw, at(written).at, isNow);
+const wrong = (told: string, saw: readonly Seen[], written = '23:59:00.000', came = written) =>
+  wrongTelling(
+    { toldWhom: 'Dr Birch', saidBack: 'comes', toldAt: at(told) },
+    saw,
+    at(written).at,
+    at(came).at,
+  );
 
 // What counts as a name is a decision of this project: no source.
 test('punctuation alone is nobody that was told and nothing that was said', () => {
@@ -19,7 +24,7 @@ test('punctuation alone is nobody that was told and nothing that was said', () =
   for (const text of ['Dr Ó', 'ok', 'bed 7, comes', '李', '医生', '4421', 'مـ'])
     expect(saysSomething(text), text).toBe(true);
   const telling = { toldWhom: '.', saidBack: '-', toldAt: at('23:03:00.000') };
-  expect(wrongTelling(telling, [], at('23:03:00.000').at, true)).toEqual(['nobody-told', 'nothing-said']);
+  expect(wrongTelling(telling, [], at('23:03:00.000').at)).toEqual(['nobody-told', 'nothing-said']);
 });
 
 test('nobody was told of a reading before it was taken, to the minute that is typed, nor later than now', () => {
@@ -34,8 +39,11 @@ test('nobody was told of a reading before it was taken, to the minute that is ty
   expect(wrong('23:03:00.000', saw)).toEqual([]);
   expect(wrong('23:10:00.000', saw, '23:08:00.000')).toEqual(['ahead']);
   expect(wrong('23:09:00.000', saw, '23:08:00.000')).toEqual([]);
-  // What was written first and sent again later says nothing of now.
-  expect(wrong('23:10:00.000', saw, '23:08:00.000', false)).toEqual([]);
+  // What was written first, refused and put right is of any time until it came.
+  expect(wrong('23:10:00.000', saw, '23:08:00.000', '23:11:00.000')).toEqual([]);
+  expect(wrong('23:13:00.000', saw, '23:08:00.000', '23:11:00.000')).toEqual(['ahead']);
+  // A device whose clock is ahead writes by its own clock.
+  expect(wrong('23:33:00.000', saw, '23:33:00.000', '23:08:00.000')).toEqual([]);
 });
 
 test('of readings from away somebody may be told before they are brought in, and not before they were taken', () => {

@@ -1,7 +1,7 @@
 import type { Entry, StoredEntry } from '../entry/entry.js';
 import type { ActNowClosedContent } from './actNowClosed.js';
 
-/** What is wrong with a telling: nobody is named, nothing was said back, or it was before there was anything to tell, or is to come. */
+/** What is wrong with a telling: nobody is named, nothing was said back, it was before there was anything to tell, or is still to come. */
 export type WrongTelling = 'nobody-told' | 'nothing-said' | 'before-measured' | 'ahead';
 
 /** What was before whoever told it; `recordedAt` is absent of what comes with the telling. */
@@ -15,23 +15,25 @@ export type Seen = Pick<Entry, 'kind' | 'measuredAt' | 'writtenAt' | 'content'> 
  *
  * @param saw what was before whoever told it
  * @param written when it was written down, by the clock of its device; RFC 3339
- * @param isNow whether `written` is now, so that nobody can have been told later
+ * @param came when it came to whoever keeps it, by their clock, RFC 3339: what was written first and put right since may
+ *   be of later; nobody can have been told later than both
  */
 export function wrongTelling(
   { toldWhom, saidBack, toldAt }: Pick<ActNowClosedContent, 'toldWhom' | 'saidBack' | 'toldAt'>,
   saw: readonly Seen[],
   written: string,
-  isNow: boolean,
+  came: string = written,
 ): WrongTelling[] {
   const [toldMs, writtenMs] = [Date.parse(toldAt.at), Date.parse(written)];
   // A clock that is ahead makes no telling impossible: somebody can always have been told just now.
   const earliestMs = Math.min(writtenMs, ...saw.flatMap(measuredMs));
+  const latestMs = Math.max(writtenMs, Date.parse(came));
   const isEarly = saw.some((one) => measuredMs(one).length > 0) && toldMs + MINUTE_MS <= earliestMs;
   return [
     ...(saysSomething(toldWhom) ? [] : (['nobody-told'] as const)),
     ...(saysSomething(saidBack) ? [] : (['nothing-said'] as const)),
     ...(isEarly ? (['before-measured'] as const) : []),
-    ...(isNow && toldMs > writtenMs + MINUTE_MS ? (['ahead'] as const) : []),
+    ...(toldMs > latestMs + MINUTE_MS ? (['ahead'] as const) : []),
   ];
 }
 

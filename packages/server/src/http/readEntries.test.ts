@@ -39,7 +39,10 @@ const at = (text: string) => ({ measuredAt: { at: text, zone: 'UTC', asEntered: 
 describe('entries read from a request', () => {
   test('are given with what was sent beside what was read', () => {
     const frame = pulse();
-    expect(readEntries([frame], NOW)).toEqual({ entries: [{ frame, entry: frame }], refusals: [] });
+    expect(readEntries([frame], NOW)).toEqual({
+      entries: [{ frame, entry: frame, cameAt: NOW.toISOString() }],
+      refusals: [],
+    });
   });
 
   test.each(['person', 'identity-corrected', 'identity-erased'] as const)(

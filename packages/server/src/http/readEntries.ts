@@ -58,7 +58,7 @@ export function readOne(
       ? notAhead(read.value.content.toldAt.at, now, `${at}/content/toldAt/at`)
       : []),
   ];
-  return { entry: { frame, entry: read.value }, refusals };
+  return { entry: { frame, entry: read.value, cameAt: now.toISOString() }, refusals };
 }
 
 /** Refuses an instant that is further ahead of this server's clock than any device could be. */

@@ -15,6 +15,8 @@ export type Incoming = {
   readonly entry: Entry;
   /** When it was first kept, for one that comes from another record; now if absent. */
   readonly recordedAt?: string;
+  /** When it was sent here, by the clock of the server; absent of what the server makes itself or takes from another record. */
+  readonly cameAt?: string;
 };
 
 /** What became of each entry, in the order given. `already`: the same id with the same content was kept before. */

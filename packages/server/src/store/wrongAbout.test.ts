@@ -270,6 +270,13 @@ describe('what closes an act-now, and what ends a fact', () => {
     expect(await problemsOf(telling({ toldAt: late }))).toEqual([
       '/entries/0/content/toldAt/at out-of-range',
     ]);
+    // The clinic's clock says 10:00, and so did whoever wrote it.
+    const toCome = { ...closed.toldAt, at: '2026-11-26T09:00:00Z' };
+    const refused = await clinic.sign(telling({ toldAt: toCome }));
+    expect([refused.status, refused.body.problems]).toMatchObject([
+      422,
+      [{ field: '/entries/0/content/toldAt/at', code: 'out-of-range', expected: 'a time that has been' }],
+    ]);
     expect(await problemsOf(telling({ toldWhom: '李', saidBack: '4421' }))).toBe(201);
     const elsewhere = telling({ toldWhom: '.', toldAt: early });
     const read = readEntry(elsewhere);

@@ -17,7 +17,7 @@ export async function wrongTellings(
   incoming: readonly Incoming[],
 ): Promise<Refusal[]> {
   const refusals: Refusal[] = [];
-  for (const [index, { entry, recordedAt }] of incoming.entries()) {
+  for (const [index, { entry, recordedAt, cameAt }] of incoming.entries()) {
     if (entry.kind !== 'act-now-closed' || recordedAt !== undefined) continue;
     const kept = await ofRound(tx, site, entry);
     if (kept.some(({ id }) => id === entry.id)) continue;
@@ -26,7 +26,7 @@ export async function wrongTellings(
       .filter(({ book, person, round }) => isSame(entry, book, person, round));
     const { saw } = entry.content;
     const seen: readonly Seen[] = [...kept, ...sent].filter(({ id }) => saw === null || saw.includes(id));
-    for (const wrong of wrongTelling(entry.content, seen, entry.writtenAt, false)) {
+    for (const wrong of wrongTelling(entry.content, seen, entry.writtenAt, cameAt)) {
       const { field, code, expected } = REFUSED[wrong];
       const got = field === 'toldAt' ? entry.content.toldAt.at : entry.content[field];
       const at = `/entries/${index}/content/${field}${field === 'toldAt' ? '/at' : ''}`;

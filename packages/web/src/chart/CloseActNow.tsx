@@ -51,8 +51,7 @@ export function CloseActNow({ round, person, open, saw, says, above, onClosed }:
   const [refused, setRefused] = useState<string | null>(null);
   const [whom, said] = [form.text('whom').trim(), form.text('said').trim()];
   const toldAt = clock.stampOf(form.text('at'));
-  const wrong =
-    toldAt === null ? [] : wrongTelling({ toldWhom: whom, saidBack: said, toldAt }, saw, now.at, true);
+  const wrong = toldAt === null ? [] : wrongTelling({ toldWhom: whom, saidBack: said, toldAt }, saw, now.at);
   const isTooEarly = wrong.includes('before-measured');
   const isTimeWrong = toldAt === null || isTooEarly || wrong.includes('ahead');
 

@@ -54,3 +54,12 @@ test('where somebody signs in, a name chosen in a class changes nothing beside a
   expect(leftBehind(kept, 'kit', 'class')).toEqual({ sets: [], rounds: [] });
   expect(withAgent(kept, 'kit', 'class').forms).toEqual(kept.forms);
 });
+
+test('where somebody signs in, the first name chosen in a class takes what is of the class and nothing beside a bed', () => {
+  const drafts = { [PERSON]: complete(), nils: { ...complete(), book: 'class' as const } };
+  const kept = { ...freshKept('device'), drafts };
+  expect(withAgent(kept, 'kit', 'class').drafts).toMatchObject({
+    [PERSON]: { by: null },
+    nils: { by: 'kit' },
+  });
+});

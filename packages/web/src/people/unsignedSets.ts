@@ -45,10 +45,10 @@ export function leftBehind(
 
 /**
  * Somebody else measures: what the last one typed is not theirs to sign, so their keypads are blank, and a round that was begun
- * stays whose it is. What was taken before anybody said who they are is of whoever says so first.
+ * stays whose it is. What was taken before anybody said who they are is of whoever says so first; beside a bed where somebody signs in it is theirs.
  */
 export function withAgent(kept: Kept, agent: string | null, book: RoundDraft['book'] | null = null): Kept {
-  if (kept.agent === null) return { ...kept, agent, drafts: withTaker(kept.drafts, agent) };
+  if (kept.agent === null) return { ...kept, agent, drafts: withTaker(kept.drafts, agent, book) };
   const isOther = kept.agent !== agent && book === null;
   const left = isOther
     ? [HABIT, ...Object.keys(kept.forms).filter((form) => form.startsWith(SET_FORM))].reduce(
@@ -72,8 +72,15 @@ export function setsText(
     .join(', ');
 }
 
-function withTaker(drafts: Kept['drafts'], agent: string | null): Kept['drafts'] {
-  const taken = ([person, draft]: [string, RoundDraft]) =>
-    [person, draft.isIdentityChecked || hasContent(draft) ? takenBy(draft, agent) : draft] as const;
+function withTaker(
+  drafts: Kept['drafts'],
+  agent: string | null,
+  book: RoundDraft['book'] | null,
+): Kept['drafts'] {
+  const taken = ([person, draft]: [string, RoundDraft]) => {
+    const isTheirs = book === null || draft.book === book;
+    const isBegun = draft.isIdentityChecked || hasContent(draft);
+    return [person, isTheirs && isBegun ? takenBy(draft, agent) : draft] as const;
+  };
   return Object.fromEntries(Object.entries(drafts).map(taken));
 }

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { NOTHING_TAKEN } from '../round/draft.js';
 import { begun, PERSON } from '../round/testing.js';
 import { freshKept, readKept } from './kept.js';
+import { createStore, shelfKeyOf } from './store.js';
 
 test('a round begun or signed by the program before reads with the parts it did not have', () => {
   const {
@@ -51,4 +52,16 @@ test('a round begun before it was known whose it is is of whoever measured last 
   // One that is of nobody yet stays so.
   const now = { ...kept, drafts: { [PERSON]: begun() } };
   expect(readKept(JSON.stringify(now))?.drafts[PERSON]?.by).toBeNull();
+});
+
+test("of an account's own, a round of before is of a name chosen in a class where it is of that class alone", () => {
+  const { by: _1, isOfLearner: _2, ...older } = begun();
+  const drafts = { [PERSON]: older, nils: { ...older, book: 'class' } };
+  const text = JSON.stringify({ ...freshKept('device'), agent: 'kit', drafts });
+  expect(readKept(text, true)?.drafts).toMatchObject({ [PERSON]: { by: null }, nils: { by: 'kit' } });
+  const shelf = { getItem: () => text, setItem: () => undefined };
+  const keptOn = (account: string | null) =>
+    createStore(shelf, () => 'device', undefined, shelfKeyOf(account)).get().kept.drafts[PERSON];
+  expect(keptOn('account')?.by).toBeNull();
+  expect(keptOn(null)?.by).toBe('kit');
 });

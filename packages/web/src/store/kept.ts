@@ -90,8 +90,10 @@ export function freshKept(device: string): Kept {
 /**
  * Reads what was kept; null when there is nothing that this program can read (nothing, damage, or a newer
  * version), which the caller must then leave alone.
+ *
+ * @param isOfAccount whether an account keeps it: only what is of a class is then of whoever was chosen on the device
  */
-export function readKept(text: string | null): Kept | null {
+export function readKept(text: string | null, isOfAccount = false): Kept | null {
   if (text === null) return null;
   try {
     const kept = JSON.parse(text) as (Omit<Partial<Kept>, 'version'> & { version?: number }) | null;
@@ -100,21 +102,22 @@ export function readKept(text: string | null): Kept | null {
       typeof kept.device === 'string' &&
       Array.isArray(kept.waiting);
     if (!isKept) return null;
-    return fromOlder(kept as unknown as Kept);
+    return fromOlder(kept as unknown as Kept, isOfAccount);
   } catch {
     return null;
   }
 }
 
-/** Version 1 knew rounds of pulse and breaths alone, version 2 no book but that of the charts, 3 at first no rest, nor whose a round is: whoever measured last on the device. */
-function fromOlder(kept: Kept): Kept {
+/** Version 1 knew rounds of pulse and breaths alone, version 2 no book but that of the charts, 3 at first no rest, nor whose a round is: whoever measured last on the device, of an account's own whoever is signed in. */
+function fromOlder(kept: Kept, isOfAccount: boolean): Kept {
   type Older = Omit<RoundDraft, 'by'> & Partial<Pick<RoundDraft, 'by'>>;
+  const measuredLast = ({ book }: Older) => (isOfAccount && book !== 'class' ? null : kept.agent);
   const whole = (draft: Older, by: string | null): RoundDraft => ({ ...NOTHING_TAKEN, by, ...draft });
   return {
     ...kept,
     version: 3,
     drafts: Object.fromEntries(
-      Object.entries(kept.drafts).map(([person, draft]) => [person, whole(draft, kept.agent)]),
+      Object.entries(kept.drafts).map(([person, draft]) => [person, whole(draft, measuredLast(draft))]),
     ),
     waiting: kept.waiting.map((one) =>
       one.draft === null ? one : { ...one, draft: whole(one.draft, one.entries[0]?.agent ?? null) },

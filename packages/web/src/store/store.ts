@@ -57,7 +57,7 @@ export function createStore(
     try {
       const found = shelf?.getItem(key) ?? null;
       if (found === text) return state.kept;
-      const kept = readKept(found);
+      const kept = readKept(found, key !== SHELF_KEY);
       isBarred = kept === null && found !== null && !(shelf !== null && putAside(shelf, key, found));
       if (kept !== null) text = found;
       return kept;

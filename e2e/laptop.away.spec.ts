@@ -222,7 +222,9 @@ async function savedPdf(page: Page, name = 'Save as PDF') {
   const waiting = page.waitForEvent('download');
   await page.getByRole('link', { name }).click();
   const download = await waiting;
-  expect(download.suggestedFilename()).toMatch(/^evenfall-INVENTED-(home|24h)-\d{4}-\d\d-\d\d\.pdf$/);
+  expect(download.suggestedFilename()).toMatch(
+    /^evenfall-INVENTED-(home|24h)-\d{4}-\d\d-\d\d-[0-9a-f]{8}\.pdf$/,
+  );
   const { pages, sizes } = readPdf(readFileSync(await download.path()));
   return pages.map((text, k) => ({ text, size: sizes[k]?.map(Math.round) }));
 }

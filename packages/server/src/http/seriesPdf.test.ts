@@ -346,6 +346,19 @@ describe('a series as a PDF', () => {
     expect((await asked(before, '?beside=x')).status).toBe(422);
   });
 
+  test('beside another one is nothing that was entered in error, whichever of the two is opened; alone it says so', async () => {
+    const later = H1.map((one) => ({ ...one, atMs: one.atMs + 60 * 86_400_000 }));
+    const week = await signed({ home: 'ish-2020' }, H1, {});
+    const slip = await signed({ home: 'ish-2020' }, later, {});
+    expect((await asked(slip, `?beside=${week}`)).status).toBe(200);
+    const amends = { entry: slip, reason: 'wrong-person' as const, text: null };
+    const mark = clinic.frame('entered-in-error', person, { note: null }, { amends });
+    expect((await clinic.sign(mark)).status).toBe(201);
+    expect((await asked(slip, `?beside=${week}`)).status).toBe(404);
+    expect((await asked(week, `?beside=${slip}`)).status).toBe(404);
+    expect(readPdf((await asked(slip)).bytes).pages[0]).toContain('was entered in error');
+  });
+
   // Out-of-office handbook 17.1 has such a spread of the awake systolic mean alone: it stands beside the mean by day.
   test('of two recordings says how sure the change by day is, and that of the means of 24 hours and night nothing is known', async () => {
     const of = { of: 'ambulatory' as const, asleep: { from: 23 * 60, to: 7 * 60 }, scheduled: 40 };
@@ -370,7 +383,7 @@ describe('a series as a PDF', () => {
     expect(unlike).not.toContain('mmHg, later minus earlier');
   });
 
-  test('is in the language and on the paper asked for, named by its kind and first day and by nobody', async () => {
+  test('is in the language and on the paper asked for, named by its kind, its first day and its id and by nobody', async () => {
     const series = await signed({ home: 'esc-2024' }, H1, {});
     const came = await asked(series, '?paper=letter&locale=es-MX&dates=year-month-day&hours=12');
     const { pages, sizes, language } = readPdf(came.bytes);
@@ -378,8 +391,12 @@ describe('a series as a PDF', () => {
     expect(pages[0]).toContain('Presión arterial en casa');
     expect(pages[1]).toContain('2025-03-03 7:30 AM');
     expect(came.headers.get('content-disposition')).toBe(
-      'attachment; filename="evenfall-home-2025-03-03.pdf"',
+      `attachment; filename="evenfall-home-2025-03-03-${series.slice(-8)}.pdf"`,
     );
+    // Somebody else's week that began on the same day has another name.
+    person = await clinic.addPerson();
+    const other = await asked(await signed({ home: 'esc-2024' }, H1, {}));
+    expect(other.headers.get('content-disposition')).not.toBe(came.headers.get('content-disposition'));
   });
 
   test('names somebody and has its numbers, whatever letters and digits are asked of the fonts', async () => {

@@ -31,7 +31,8 @@ export type AskedSheet = {
 
 /**
  * The page of a series as a PDF; null where the person has no such series. Who the person is stands on it; its name holds the
- * notices of the book, the kind and its first day, and nothing of the person.
+ * notices of the book, the kind, its first day and the end of its id, which tells it from another one of that day, and nothing
+ * of the person. One entered in error counts for nothing and is beside no other.
  */
 export async function seriesPdf(
   c: Context,
@@ -43,8 +44,9 @@ export async function seriesPdf(
   const rulesOf = await keptProtocols(world.db, world.site().id);
   const all = chartSeries(entries, rulesOf);
   const charted = all.find(({ id }) => id === series);
-  const other = all.find(({ id, isInError }) => id === beside && id !== series && !isInError);
-  if (charted === undefined || (beside !== undefined && other === undefined)) return null;
+  const other = all.find(({ id }) => id === beside && id !== series);
+  if (charted === undefined) return null;
+  if (beside !== undefined && (other === undefined || other.isInError || charted.isInError)) return null;
   // Digits of other scripts are in no font of the page.
   const words = await loadWords(plainLocale(locale), {
     ...USUAL_MANNER,
@@ -75,9 +77,14 @@ export async function seriesPdf(
   const { pagePdf } = await import('@evenfall/report/pdf');
   const title = [...notices.filter((one) => one !== 'INVENTED'), page.title].join(': ');
   const kind = other !== undefined ? 'beside' : charted.content.of === 'home' ? 'home' : '24h';
+  const ids = [charted, ...(other === undefined ? [] : [other])].map(({ id }) => id.slice(-NAMED_BY));
+  const name = ['evenfall', ...notices, kind, charted.from, ...ids].join('-');
   const bytes = await pagePdf({ ...page, title }, { size: paper, createdAt: now });
   return c.body(new Uint8Array(bytes), 200, {
     'content-type': 'application/pdf',
-    'content-disposition': `attachment; filename="${['evenfall', ...notices, kind, charted.from].join('-')}.pdf"`,
+    'content-disposition': `attachment; filename="${name}.pdf"`,
   });
 }
+
+/** How many signs of an id stand in the name of a file: its end is of chance, its beginning the time that others share. */
+const NAMED_BY = 8;

@@ -18,7 +18,7 @@ type BesideProps = {
   readonly rulesFor: (series: ChartedSeries) => InForce;
 };
 
-/** This series beside another one of the person, the earlier first: before and after something was changed. */
+/** This series beside another one of the person, the earlier first: before and after something was changed. One in error is beside none. */
 export function BesideSeries({ person, series, value, others, rulesFor }: BesideProps) {
   const { words } = useApp();
   const asked = besideIn(useSearch());
@@ -28,7 +28,7 @@ export function BesideSeries({ person, series, value, others, rulesFor }: Beside
   useEffect(() => {
     if (asked !== '') section.current?.scrollIntoView();
   }, [asked]);
-  if (others.length === 0) return null;
+  if (series.isInError || others.length === 0) return null;
   const other = others.find(({ id }) => id === chosen);
   const name = ({ content, from, until }: ChartedSeries) =>
     words.sentence(content.of === 'home' ? 'away.homeTitle' : 'away.recordingTitle', {

@@ -159,11 +159,12 @@ export function run(
   more: More & {
     place?: Partial<RunPlace>;
     gauge?: string | null;
+    note?: string | null;
     inForce?: InForce;
     posture?: Partial<Parameters<typeof chartRun>[0]['circumstances']>;
   } = {},
 ): Made {
-  const { place = {}, gauge = null, inForce = NOTHING_CHOSEN, posture = {}, ...frame } = more;
+  const { place = {}, gauge = null, note = null, inForce = NOTHING_CHOSEN, posture = {}, ...frame } = more;
   const read = parseRun(input);
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
   const done = {
@@ -172,7 +173,7 @@ export function run(
     gauge,
     circumstances: { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null, ...posture },
     override: null,
-    note: null,
+    note,
   };
   return made(id, 'run', chartRun(done, inForce, PROGRAM), frame);
 }
@@ -297,6 +298,7 @@ export function bundleOf(all: readonly Made[], more: Partial<BundleOf> = {}): Bu
     chart: projectChart(entries),
     series: chartSeries(entries, rulesOf),
     agents: [WREN],
+    gaugesNow: [],
     entries,
     asKept: all.map(({ frame, recordedAt }) => ({ frame, recordedAt })),
     gauges: [],
@@ -308,3 +310,16 @@ export function bundleOf(all: readonly Made[], more: Partial<BundleOf> = {}): Bu
     ...more,
   };
 }
+
+/** An invented gauge of the place: a comparison of the day after the rounds of tests failed, and none was good before. */
+export const FAILED_GAUGE = {
+  id: idOf(700),
+  named: { what: 'gauge', name: 'Gauge 3', type: 'aneroid', serial: null, room: null },
+  standing: {
+    state: 'failed',
+    checks: [],
+    doubts: [
+      { of: 'comparison', afterMs: null, failedMs: Date.parse('2026-11-26T08:00:00Z'), untilMs: null },
+    ],
+  },
+} as unknown as BundleOf['gaugesNow'][number];

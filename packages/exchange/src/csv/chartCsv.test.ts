@@ -141,6 +141,7 @@ function exported(entries: readonly StoredEntry[], more: Partial<Exported> = {})
     chart,
     series: chartSeries(entries, () => null),
     agents: [WREN],
+    gaugesNow: [],
     words: wordsFor('en'),
     ...more,
   });

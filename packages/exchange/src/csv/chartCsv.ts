@@ -17,6 +17,7 @@ import {
 } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { noticesOf } from '../notices.js';
+import { gaugeTexts, type ValueOf } from '../text/valueText.js';
 import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
 import {
@@ -45,6 +46,8 @@ export type Exported = {
   /** What was taken at home and over 24 hours, newest first. */
   readonly series: readonly ChartedSeries[];
   readonly agents: readonly Agent[];
+  /** The gauges of the place as they stand, so that what was read from one that failed since says so. */
+  readonly gaugesNow: ValueOf['gauges'];
   /** In whose language a note says what hands did. */
   readonly words: Words;
 };
@@ -125,7 +128,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['program', ({ entry }) => computedBy(entry)?.program ?? null],
   ['rule', ({ entry }) => computedBy(entry)?.rule ?? null],
   ['protocolVersion', ({ entry }) => computedBy(entry)?.presetVersion ?? null],
-  ['note', ({ entry }) => (entry.kind !== 'round' && 'note' in entry.content ? entry.content.note : null)],
+  ['note', ({ from, entry }) => noteOf(from, entry)],
   ['notDone', ({ notDone }) => notDone?.notDone.reason ?? null],
   ['notDoneText', ({ notDone }) => notDone?.notDone.text ?? null],
   ['roundNote', ({ round }) => (round === null ? null : roundNoteOf(round))],
@@ -240,6 +243,13 @@ function standingOf(entry: StoredEntry, of: AmendedEntry): string {
   if (of.current.includes(entry))
     return of.standing === 'contested' ? 'contested' : entry === of.original ? 'as-signed' : 'amended';
   return amending(entry).every(isOpenMark) ? 'entered-in-error' : 'replaced';
+}
+
+/** What somebody wrote of a value; before it, of a reading from a gauge that failed since, that it is in doubt. */
+function noteOf({ gaugesNow, words }: Exported, entry: StoredEntry): string | null {
+  const doubts = entry.kind === 'run' ? gaugeTexts(entry, gaugesNow, words) : [];
+  const note = entry.kind !== 'round' && 'note' in entry.content ? entry.content.note : null;
+  return [...doubts, ...(note === null ? [] : [note])].join('\n') || null;
 }
 
 function countedN(entry: StoredEntry): number | null {

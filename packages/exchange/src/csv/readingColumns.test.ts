@@ -27,7 +27,14 @@ function tableOf(...all: Made[]): string {
     identity: ORLA,
     classIdentity: null,
   } as const;
-  return chartCsv({ ...about, chart: projectChart(entries), series, agents: [WREN], words: wordsFor('en') });
+  return chartCsv({
+    ...about,
+    chart: projectChart(entries),
+    series,
+    agents: [WREN],
+    gaugesNow: [],
+    words: wordsFor('en'),
+  });
 }
 
 const rowsOf = (text: string) =>

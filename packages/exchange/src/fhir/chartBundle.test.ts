@@ -4,6 +4,7 @@ import {
   amending,
   bundleOf,
   count,
+  FAILED_GAUGE,
   felt,
   heard,
   idOf,
@@ -218,6 +219,22 @@ test('a gauge is a Device that its readings name', () => {
   expect(devices).toMatchObject([
     { resource: { serialNumber: 'INV-G3', deviceName: [{ name: 'Gauge 3' }], type: { text: 'aneroid' } } },
   ]);
+});
+
+test('a reading from a gauge that failed since says so in a note, and so does a mean of it', () => {
+  const { frame, recordedAt } = made(40, 'equipment', GAUGE, { person: null, round: null });
+  const gauges = [{ frame: { ...frame, id: FAILED_GAUGE.id }, recordedAt }];
+  const readings = [heard(150, 92), heard(146, 90), heard(142, 88)].map((numbers, at) =>
+    run(at + 1, numbers, { gauge: FAILED_GAUGE.id, inForce: UNDER_PROTOCOL }),
+  );
+  const all = [...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })];
+  const doubt = 'in doubt: read from Gauge 3, a gauge that failed a check';
+  const doubted = (more: Partial<BundleOf>) =>
+    observations(all, { gauges, ...more }).filter(({ note = [] }) => note.some(({ text }) => text === doubt));
+  expect(doubted({})).toEqual([]);
+  const found = doubted({ gaugesNow: [FAILED_GAUGE] });
+  expect(found).toHaveLength(4);
+  expect(found.filter(({ derivedFrom }) => derivedFrom !== undefined)).toHaveLength(1);
 });
 
 describe('the other signs', () => {

@@ -83,16 +83,25 @@ function readKept(kept: AsKept): { readonly kept: AsKept; readonly entry: Stored
   return read.ok ? [{ kept, entry: { ...read.value, recordedAt: kept.recordedAt } }] : [];
 }
 
-function observationsOf({ chart, entries, series, rulesOf, words, isSnomed }: BundleOf): Observation[] {
+function observationsOf({
+  chart,
+  entries,
+  series,
+  gaugesNow,
+  rulesOf,
+  words,
+  isSnomed,
+}: BundleOf): Observation[] {
   const charted = chart.rounds.toReversed().flatMap((round) => {
     const values = round.values.flatMap((of) =>
-      shownOf(of).map((entry) => observationOf({ entry, of, round, words, isSnomed })),
+      shownOf(of).map((entry) => observationOf({ entry, of, round, words, gauges: gaugesNow, isSnomed })),
     );
     return [
       ...values,
       ...roundObservations(
         round,
         values.map(({ id }) => id as string),
+        gaugesNow,
         words,
       ),
     ];

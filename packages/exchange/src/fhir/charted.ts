@@ -1,6 +1,7 @@
 import type { AmendedEntry, ChartRound, StoredEntry } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
+import type { ValueOf } from '../text/valueText.js';
 
 /** A value to be written as an Observation, with where it stands in its chart. */
 export type Charted<Kind extends StoredEntry['kind'] = ValueKind> = {
@@ -8,6 +9,8 @@ export type Charted<Kind extends StoredEntry['kind'] = ValueKind> = {
   readonly of: AmendedEntry;
   readonly round: ChartRound;
   readonly words: Words;
+  /** The gauges of the place as they stand. */
+  readonly gauges: ValueOf['gauges'];
   /** Whether SNOMED CT codes may be written: a country may need a licence for them. */
   readonly isSnomed: boolean;
 };

@@ -1,6 +1,7 @@
 import type { ChartedPressure } from '@evenfall/record';
 import { chartedPressure } from '@evenfall/record';
 import type { CodeableConcept, ObservationComponent } from 'fhir/r4.js';
+import { gaugeTexts } from '../text/valueText.js';
 import type { Charted, Particulars } from './charted.js';
 import { absent, category, concept, LOINC, named, SNOMED_POSTURES, SNOMED_SITES } from './concepts.js';
 import { categoryOfReading } from './interpretation.js';
@@ -11,7 +12,7 @@ import { BODY_POSITION, profileUrl } from './systems.js';
 
 /**
  * A pressure in the blood-pressure profile: always both components, the diastolic with a reason where there is none.
- * Cuff, arm and how it was on the feet stand in a note, since R4 has no element for them. Source: interoperability handbook 3, 8 and 11.
+ * Cuff, arm, how it was on the feet and that the gauge failed since stand in a note, since R4 has no element for them. Source: interoperability handbook 3, 8 and 11.
  */
 export function pressureParticulars(charted: Charted<'run'>): Particulars {
   const { entry, words, isSnomed } = charted;
@@ -69,11 +70,12 @@ function methodText({ entry, words }: Charted<'run'>, { byHand }: ChartedPressur
   return words.sentence('exchanged.toZero', { muffled });
 }
 
-function notesOf({ entry, words }: Charted<'run'>): string[] {
+function notesOf({ entry, words, gauges }: Charted<'run'>): string[] {
   const { place } = entry.content.evidence;
   const { override } = entry.content;
   const { cuff, armCm } = place;
   return [
+    ...gaugeTexts(entry, gauges, words),
     ...(cuff === null
       ? []
       : [

@@ -2,6 +2,7 @@ import { roundTo } from '@evenfall/clinical';
 import { type ChartRound, isAmendedSince, signingOf } from '@evenfall/record';
 import { beginningText, restText, type Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
+import { gaugeTexts, type ValueOf } from '../text/valueText.js';
 import { category, concept, LOINC } from './concepts.js';
 import { judgedOf } from './interpretation.js';
 import { notDoneObservations } from './notDoneObservations.js';
@@ -17,15 +18,17 @@ type Signing = NonNullable<ReturnType<typeof signingOf>>;
  * what was not done, with why.
  *
  * @param written ids of the Observations made of its values
+ * @param gauges of the place, as they stand now
  */
 export function roundObservations(
   round: ChartRound,
   written: readonly string[],
+  gauges: ValueOf['gauges'],
   words: Words,
 ): readonly Observation[] {
   const signing = signingOf(round);
   if (signing === null) return [];
-  const mean = meanPressure(round, signing, words);
+  const mean = meanPressure(round, signing, gauges, words);
   const notDone = notDoneObservations(round, signing, words, (id) => common(round, signing, id));
   const made = [...(mean === null ? [] : [mean]), ...notDone];
   const members = [...written, ...made.map(({ id }) => id as string)];
@@ -54,7 +57,12 @@ function panel(round: ChartRound, signing: Signing, members: readonly string[], 
 }
 
 /** The mean of several readings of a round, with every reading it was made from. Source: interoperability handbook 9. */
-function meanPressure(round: ChartRound, signing: Signing, words: Words): Observation | null {
+function meanPressure(
+  round: ChartRound,
+  signing: Signing,
+  gauges: ValueOf['gauges'],
+  words: Words,
+): Observation | null {
   const { pressure } = signing.content.value ?? { pressure: null };
   if (pressure === null || isAmendedSince(round) || round.isInError) return null;
   const { systolic, diastolic, used, rule } = pressure;
@@ -63,8 +71,12 @@ function meanPressure(round: ChartRound, signing: Signing, words: Words): Observ
   const at = times.map(({ original }) => original.measuredAt.at);
   at.sort((a, b) => Date.parse(a) - Date.parse(b));
   const judged = judgedOf({ round, words });
+  const doubts = times.flatMap(({ original }) =>
+    original.kind === 'run' ? gaugeTexts(original, gauges, words) : [],
+  );
   const said = [
     words.sentence('exchanged.averageOf', { readings: used.length, rule }),
+    ...new Set(doubts),
     ...(judged?.notes ?? []),
   ];
   return {

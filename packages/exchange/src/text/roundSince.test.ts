@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import {
   amending,
   count,
+  FAILED_GAUGE,
   heard,
   idOf,
   type Made,
@@ -97,19 +98,8 @@ test('an amended value is called amended, with what it was; its pulse is nowhere
 });
 
 describe('a reading from a gauge that failed a check', () => {
-  const gauge = idOf(700);
-  const failed = {
-    id: gauge,
-    named: { what: 'gauge', name: 'Gauge 3', type: 'aneroid', serial: null, room: null },
-    standing: {
-      state: 'failed',
-      checks: [],
-      doubts: [
-        { of: 'comparison', afterMs: null, failedMs: Date.parse('2026-11-26T08:00:00Z'), untilMs: null },
-      ],
-    },
-  } as unknown as TextOf['gauges'][number];
-  const since = { gauges: [failed] };
+  const gauge = FAILED_GAUGE.id;
+  const since = { gauges: [FAILED_GAUGE] };
   const said = (template: string, all: readonly Made[]) => text(template, all, since);
 
   test('says so beside its number and beside a mean of it; one of another gauge does not', () => {

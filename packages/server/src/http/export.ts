@@ -65,6 +65,11 @@ async function written(
   world: World,
 ): Promise<{ type: string; ending: string; text: string; isEmpty: boolean }> {
   const rulesOf = await keptProtocols(world.db, world.site().id);
+  const { gauges: gaugesNow } = placeEquipment(
+    (await listEquipment(world.db, world.site().id)).entries,
+    world.now().toISOString().slice(0, 'YYYY-MM-DD'.length),
+    NOTHING_CHOSEN.equipmentRules,
+  );
   const exported = {
     book,
     invented: world.site().invented,
@@ -74,6 +79,7 @@ async function written(
     chart: projectChart(entries),
     series: chartSeries(entries, rulesOf),
     agents,
+    gaugesNow,
     words: wordsFor('en'),
   };
   if (as === 'csv') {
@@ -86,12 +92,7 @@ async function written(
     };
   }
   if (as === 'text') {
-    const { gauges } = placeEquipment(
-      (await listEquipment(world.db, world.site().id)).entries,
-      world.now().toISOString().slice(0, 'YYYY-MM-DD'.length),
-      NOTHING_CHOSEN.equipmentRules,
-    );
-    const text = textOf(exported, { rulesOf, gauges, now: world.now().toISOString() }, template);
+    const text = textOf(exported, { rulesOf, gauges: gaugesNow, now: world.now().toISOString() }, template);
     return { type: 'text/plain; charset=utf-8', ending: 'txt', text, isEmpty: text === '' };
   }
   const asKept = await framesOf(world.db, { site: world.site().id, book, person: id });

@@ -26,7 +26,14 @@ function again(all: readonly Made[]): readonly ReportedContent[] {
     identity: ORLA,
     classIdentity: null,
   } as const;
-  const text = chartCsv({ ...about, chart, series: [], agents: [WREN], words: wordsFor('en') });
+  const text = chartCsv({
+    ...about,
+    chart,
+    series: [],
+    agents: [WREN],
+    gaugesNow: [],
+    words: wordsFor('en'),
+  });
   const read = readChartCsv(text);
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
   expect(read.value.refused).toEqual([]);

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import {
   amending,
   count,
+  FAILED_GAUGE,
   felt,
   heard,
   inError,
@@ -15,15 +16,15 @@ import {
   signing,
   WREN,
 } from '../../../testing/charts.js';
-import { chartCsv } from '../chartCsv.js';
+import { chartCsv, type Exported } from '../chartCsv.js';
 import { columnOf, readChartCsv } from './readChartCsv.js';
 
-function written(all: readonly Made[], invented = false): string {
+function written(all: readonly Made[], invented = false, gaugesNow: Exported['gaugesNow'] = []): string {
   const entries = all.map(({ entry }) => entry);
   const chart = projectChart(entries);
   const series = chartSeries(entries, () => null);
   const about = { book: 'care', invented, person: PERSON, identity: ORLA, classIdentity: null } as const;
-  return chartCsv({ ...about, chart, series, agents: [WREN], words: wordsFor('en') });
+  return chartCsv({ ...about, chart, series, agents: [WREN], gaugesNow, words: wordsFor('en') });
 }
 
 function read(text: string) {
@@ -70,6 +71,21 @@ describe('a table that export wrote', () => {
       site: 'right upper-arm',
       posture: 'sit',
     });
+  });
+
+  test('says in its note that a gauge failed since, before what was written there, and is read again with both', () => {
+    const readings = [
+      run(1, heard(148, 92), { gauge: FAILED_GAUGE.id, note: 'left arm later' }),
+      run(2, heard(131, 75), { gauge: FAILED_GAUGE.id }),
+      run(3, heard(137, 77)),
+    ];
+    const notes = (gauges: Exported['gaugesNow']) =>
+      read(written([...readings, signing(9, readings)], false, gauges)).reported.map(
+        ({ content }) => content.note,
+      );
+    const doubt = 'in doubt: read from Gauge 3, a gauge that failed a check';
+    expect(notes([FAILED_GAUGE])).toEqual([`${doubt}\nleft arm later`, doubt, null]);
+    expect(notes([])).toEqual(['left arm later', null, null]);
   });
 
   test('says how long somebody had lain, and on their feet, and is read again with both', () => {

@@ -17,6 +17,8 @@ export type ReadingsCircumstances = {
   readonly severe: SevereLimits | null;
   /** Very low or unwell: nobody waits for the next reading, nor rests the arm. Absent is no. */
   readonly atOnce?: boolean;
+  /** The 95th centiles that alerts of a child go by, mmHg; absent or null is not known, or no child. */
+  readonly p95?: { readonly systolic: number; readonly diastolic: number } | null;
   /** The person is unwell at whatever reading. Absent is no. */
   readonly unwell?: boolean;
 };

@@ -373,4 +373,37 @@ describe('after a severe reading there is one wait', () => {
     const pregnant = { ...KNOWN, isPregnant: true };
     expect(next([severe()], { facts: pregnant })).toMatchObject({ step: 'repeat', waitSeconds: gapSeconds });
   });
+
+  test('also where the other arm was read meanwhile: what is left of it', () => {
+    const left = (more: Partial<RoundReading>) => at('sit', 150, { side: 'left', diastolic: 90, ...more });
+    expect(next([severe(), left({ atSeconds: 260 })])).toMatchObject({
+      step: 'repeat',
+      side: 'right',
+      waitSeconds: 240,
+      earliestAtSeconds: 500,
+    });
+    expect(next([severe(), left({ atSeconds: 900 })])).toMatchObject({ waitSeconds: gapSeconds });
+    expect(next([severe(), left({ atSeconds: null })])).toMatchObject({ waitSeconds: 300 });
+    // The last one of its arm was not severe any more.
+    expect(next([severe(), at('sit', 150, { atSeconds: 500 })])).toMatchObject({ waitSeconds: gapSeconds });
+  });
+
+  // Bedside handbook 3.17: a child 30 mmHg over its 95th centile; of a girl of 8 and 128 cm that is below 155/98.
+  test("of a child by the limits of its age, as the round's own repeats", () => {
+    const facts = { ...KNOWN, ageMonths: 96, sex: 'f', heightCm: 128 } as const;
+    expect(next([at('sit', 155, { diastolic: 98 })], { facts })).toMatchObject({ waitSeconds: 300 });
+    expect(next([at('sit', 125, { diastolic: 80 })], { facts })).toMatchObject({ waitSeconds: gapSeconds });
+  });
+
+  test('and none by what was read on the feet, for whoever is read sitting', () => {
+    const sitting = at('sit', 150, { diastolic: 90, atSeconds: 0 });
+    expect(next([sitting, at('stand', 185, { diastolic: 98, atSeconds: 100 })])).toMatchObject({
+      posture: 'sit',
+      waitSeconds: gapSeconds,
+    });
+    expect(next([severe(), at('stand', 150, { atSeconds: 300 })])).toMatchObject({
+      posture: 'sit',
+      earliestAtSeconds: 500,
+    });
+  });
 });

@@ -252,22 +252,44 @@ function again(
   if (!further.isNeeded || passes(series.length, SIDE.stopAtReadings, rules.stopAtReadings)) return null;
   const { why } = further;
   const last = readings.at(-1) as RoundReading;
-  const waitSeconds = Math.max(
-    further.waitSeconds ?? 0,
-    isSevereAtRest(last, facts, actNow) ? recheck.severeRestSeconds : 0,
-  );
+  const severe = restsAfter(readings, first, facts, known, actNow);
+  const restSeconds = severe === null ? 0 : recheck.severeRestSeconds - goneBetween(severe, last);
+  const waitSeconds = Math.max(further.waitSeconds ?? 0, restSeconds);
   const earliestAtSeconds = last.atSeconds === null ? null : last.atSeconds + waitSeconds;
   const { side, site, posture } = first;
   return step('repeat', { why, earliestAtSeconds, waitSeconds, side, site, posture });
+}
+
+/**
+ * The severe reading after which the person rests before the next one at `place`: the newest that is the last of its arm. What was
+ * read on the feet asks for no rest of whoever is read off them. Null for none.
+ */
+function restsAfter(
+  readings: readonly RoundReading[],
+  place: RoundReading,
+  facts: RoundFacts,
+  known: ReadingsCircumstances,
+  actNow: ActNowRules,
+): RoundReading | null {
+  const here = readings.filter((one) => !isUpright(one) || isOnePlace(one, place));
+  const lasts = here.filter((one, at) => !here.slice(at + 1).some(({ side }) => side === one.side));
+  return lasts.findLast((one) => isSevereAtRest(one, facts, known, actNow)) ?? null;
+}
+
+/** Seconds from one reading to a later one; 0, the longest rest, where that is not known. */
+function goneBetween({ atSeconds: from }: RoundReading, { atSeconds: until }: RoundReading): number {
+  return from === null || until === null ? 0 : until - from;
 }
 
 /** Whether a reading is severe and the person rests before it is taken again; in pregnancy and the weeks after nobody waits so long. */
 function isSevereAtRest(
   { systolic, diastolic }: RoundReading,
   { ageMonths, isPregnant, weeksAfterBirth }: RoundFacts,
+  { p95 = null }: ReadingsCircumstances,
   actNow: ActNowRules,
 ): boolean {
-  const known = { ...NOTHING_KNOWN, systolic, diastolic, ageMonths, pregnant: isPregnant, weeksAfterBirth };
+  const of = { ageMonths, pregnant: isPregnant, weeksAfterBirth, p95 };
+  const known = { ...NOTHING_KNOWN, ...of, systolic, diastolic };
   return recheckClass(known, { unwell: null, abnormal: null }, actNow) === 'severe';
 }
 

@@ -160,7 +160,8 @@ function circumstancesOf(
   // A rhythm that is known to be irregular can feel regular for a while; the pressure scatters all the same.
   const irregular = facts.hasIrregularRhythm ? true : isFeltIrregular;
   const atOnce = isAtOnce({ ...taken, facts }, rules);
-  return { irregular, raisedFrom, severe, atOnce, unwell: isUnwell(taken) };
+  const p95 = p95ToActBy(facts, limits);
+  return { irregular, raisedFrom, severe, atOnce, p95, unwell: isUnwell(taken) };
 }
 
 /** Whether the last reading is very low, or the person unwell: then nobody waits. Source: bedside handbook 3.15. */

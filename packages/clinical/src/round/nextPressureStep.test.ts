@@ -4,7 +4,7 @@ import type { RoundEvent } from './event.js';
 import { isOtherArmOpen, type NextStep, nextPressureStep, postureLaidDown } from './nextStep.js';
 import { readingsRulesOf } from './readingsRules.js';
 import { NO_ROUND_FACTS, type RoundFacts } from './roundFacts.js';
-import type { RoundReading } from './roundReading.js';
+import type { ReadingPlace, RoundReading } from './roundReading.js';
 import { readingsCircumstances } from './roundResult.js';
 import { DEFAULT_ROUND_RULES, type RoundRules } from './roundRules.js';
 import { roundState } from './roundState.js';
@@ -18,17 +18,19 @@ type Around = {
   readonly rules?: RoundRules;
   readonly unwell?: boolean | null;
   readonly wanted?: readonly ('other-arm' | 'lying-and-standing')[];
+  readonly place?: ReadingPlace | null;
 };
 
 /** What comes next after these readings, with what they and the person say of it. */
 function next(
   taken: readonly RoundReading[],
-  { facts = KNOWN, rules = DEFAULT_ROUND_RULES, unwell = null, wanted = [] }: Around = {},
+  { facts = KNOWN, rules = DEFAULT_ROUND_RULES, unwell = null, wanted = [], place = null }: Around = {},
 ): NextStep | null {
   const readings = taken.map((one, i) => ({ ...one, id: `r${i}` }));
   const events: RoundEvent[] = [
     ...readings.map((one): RoundEvent => ({ what: 'taken', value: { ...one, of: 'pressure' } })),
     ...wanted.map((one): RoundEvent => ({ what: 'wanted', wanted: one })),
+    ...(place === null ? [] : [{ what: 'placed', place } as const]),
   ];
   const judged = readings.map((one) => ({ ...one, irregular: null }));
   const input = { facts, readings: judged, isFeltIrregular: null, features: null, unwell, heightCm: null };
@@ -397,13 +399,39 @@ describe('after a severe reading there is one wait', () => {
 
   test('and none by what was read on the feet, for whoever is read sitting', () => {
     const sitting = at('sit', 150, { diastolic: 90, atSeconds: 0 });
-    expect(next([sitting, at('stand', 185, { diastolic: 98, atSeconds: 100 })])).toMatchObject({
+    const stood = { uprightMinutes: 3, atSeconds: 300 };
+    expect(next([sitting, at('stand', 185, { diastolic: 98, ...stood })])).toMatchObject({
       posture: 'sit',
       waitSeconds: gapSeconds,
     });
-    expect(next([severe(), at('stand', 150, { atSeconds: 300 })])).toMatchObject({
+    expect(next([severe(), at('stand', 150, stood)])).toMatchObject({
       posture: 'sit',
       earliestAtSeconds: 500,
     });
+  });
+});
+
+// Bedside handbook 3.14: at 1 and at 3 minutes on the feet.
+describe('whoever still stands', () => {
+  const sitting = at('sit', 128);
+  const stood = (uprightMinutes: number) => at('stand', 126, { uprightMinutes });
+
+  test('is read on their feet again until the third minute, before anything is read sitting', () => {
+    for (const wanted of [[], ['lying-and-standing']] as const) {
+      const due = { step: 'standing', posture: 'stand', why: [{ code: 'third-minute-not-measured' }] };
+      expect(next([sitting, stood(0)], { wanted })).toMatchObject(due);
+      expect(next([sitting, stood(0), stood(1)], { wanted })).toMatchObject(due);
+    }
+    expect(next([sitting, stood(1), stood(3)])).toMatchObject({ step: 'repeat', posture: 'sit' });
+  });
+
+  test('not once they sit again, cannot stand or are unwell, nor where nothing was read off their feet', () => {
+    const place = { site: 'upper-arm', side: 'right', posture: 'sit' } as const;
+    const after = [sitting, stood(1)];
+    expect(next(after, { place })).toMatchObject({ step: 'repeat', posture: 'sit' });
+    expect(next(after, { place: { ...place, posture: 'stand' } })).toMatchObject({ step: 'standing' });
+    expect(next(after, { facts: { ...KNOWN, cannotStand: true } })?.step).not.toBe('standing');
+    expect(next(after, { unwell: true })?.step).not.toBe('standing');
+    expect(next([stood(1)])).toMatchObject({ step: 'repeat', posture: 'stand' });
   });
 });

@@ -14,18 +14,17 @@ import { isAtOnceAfter } from './atOnce.js';
 import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
 import type { RoundRate } from './event.js';
 import { type FurtherReadingCode, furtherReading, type ReadingsCircumstances } from './furtherReading.js';
-import { NOTHING_KNOWN } from './knownSigns.js';
 import { isToLieDown, laidDownBy } from './lieDown.js';
 import { DAY_OF_ROUND, placeFactsOf } from './placeFacts.js';
 import type { PlanRules } from './planRules.js';
 import { isOnePlace, isUpright, readingsOf, seriesOf } from './readingsOf.js';
 import type { ReadingsRules } from './readingsRules.js';
 import { isReadAtRest } from './readingsToAverage.js';
-import { recheckClass } from './recheckClass.js';
 import type { RecheckRules } from './recheckRules.js';
 import type { RoundFacts } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
 import { isAnswered, type RoundState, valuesOf } from './roundState.js';
+import { severeRest } from './severeRest.js';
 import { standingOf } from './standingOf.js';
 import { ROUND_SIGNS, type RoundSign, type RoundStep } from './step.js';
 import { tooLowToStand } from './tooLowToStand.js';
@@ -157,6 +156,7 @@ function pressureStep(
   // Whoever is measured in another posture already is not brought back for the arms in the middle of it.
   const isElsewhere = arms !== null && arms.posture !== last.posture;
   const steps = [
+    standingStill(state, facts, known, rules),
     isLaid ? againLaidDown(readings, facts, known, rules) : again(readings, facts, known, rules),
     otherArm(state, isLaid || isNobodyWaiting, facts, rules),
     ...(isElsewhere ? [postures, arms] : [arms, postures]),
@@ -252,45 +252,11 @@ function again(
   if (!further.isNeeded || passes(series.length, SIDE.stopAtReadings, rules.stopAtReadings)) return null;
   const { why } = further;
   const last = readings.at(-1) as RoundReading;
-  const severe = restsAfter(readings, first, facts, known, actNow);
-  const restSeconds = severe === null ? 0 : recheck.severeRestSeconds - goneBetween(severe, last);
+  const restSeconds = severeRest(readings, facts, known, { actNow, recheck });
   const waitSeconds = Math.max(further.waitSeconds ?? 0, restSeconds);
   const earliestAtSeconds = last.atSeconds === null ? null : last.atSeconds + waitSeconds;
   const { side, site, posture } = first;
   return step('repeat', { why, earliestAtSeconds, waitSeconds, side, site, posture });
-}
-
-/**
- * The severe reading after which the person rests before the next one at `place`: the newest that is the last of its arm. What was
- * read on the feet asks for no rest of whoever is read off them. Null for none.
- */
-function restsAfter(
-  readings: readonly RoundReading[],
-  place: RoundReading,
-  facts: RoundFacts,
-  known: ReadingsCircumstances,
-  actNow: ActNowRules,
-): RoundReading | null {
-  const here = readings.filter((one) => !isUpright(one) || isOnePlace(one, place));
-  const lasts = here.filter((one, at) => !here.slice(at + 1).some(({ side }) => side === one.side));
-  return lasts.findLast((one) => isSevereAtRest(one, facts, known, actNow)) ?? null;
-}
-
-/** Seconds from one reading to a later one; 0, the longest rest, where that is not known. */
-function goneBetween({ atSeconds: from }: RoundReading, { atSeconds: until }: RoundReading): number {
-  return from === null || until === null ? 0 : until - from;
-}
-
-/** Whether a reading is severe and the person rests before it is taken again; in pregnancy and the weeks after nobody waits so long. */
-function isSevereAtRest(
-  { systolic, diastolic }: RoundReading,
-  { ageMonths, isPregnant, weeksAfterBirth }: RoundFacts,
-  { p95 = null }: ReadingsCircumstances,
-  actNow: ActNowRules,
-): boolean {
-  const of = { ageMonths, pregnant: isPregnant, weeksAfterBirth, p95 };
-  const known = { ...NOTHING_KNOWN, ...of, systolic, diastolic };
-  return recheckClass(known, { unwell: null, abnormal: null }, actNow) === 'severe';
 }
 
 /**
@@ -395,24 +361,55 @@ function lyingAndStanding(
   state: RoundState,
   facts: RoundFacts,
   known: ReadingsCircumstances,
-  { cuff, actNow }: StepRules,
+  rules: StepRules,
 ): NextStep | null {
   if (!state.wanted.includes('lying-and-standing')) return null;
+  return openPosture(['lying', 'standing'], readingsOf(state), facts, known, rules);
+}
+
+/**
+ * The next reading of whoever still stands and was read off their feet before: nobody is sat down before the third minute, and
+ * stood up again for it. Where the cuff was put since says that somebody does not stand any more.
+ * Source: bedside handbook 3.14 (at 1 and at 3 minutes).
+ */
+function standingStill(
+  state: RoundState,
+  facts: RoundFacts,
+  known: ReadingsCircumstances,
+  rules: StepRules,
+): NextStep | null {
   const readings = readingsOf(state);
+  const last = readings.at(-1);
+  const isStanding = last !== undefined && isUpright(last) && (state.place?.posture ?? 'stand') === 'stand';
+  if (!isStanding || readings.every(isUpright)) return null;
+  const next = openPosture(['standing'], readings, facts, known, rules);
+  return next?.posture === 'stand' ? next : null;
+}
+
+/** The first of these postures in which nobody was measured yet; on the feet to the third minute. */
+function openPosture(
+  names: readonly ('lying' | 'standing')[],
+  readings: readonly RoundReading[],
+  facts: RoundFacts,
+  known: ReadingsCircumstances,
+  { cuff, actNow }: StepRules,
+): NextStep | null {
   const { side = null, site = null } = readings.at(-1) ?? {};
-  for (const [name, wanted, isTaken] of [
-    ['lying', 'lie', readings.some(({ posture }) => posture === 'lie' || posture === 'lie-left')],
-    ['standing', 'stand', readings.some((one) => isUpright(one) && isThirdMinuteOver(one))],
-  ] as const) {
+  for (const name of names) {
+    const isStanding = name === 'standing';
+    const isTaken = isStanding
+      ? readings.some((one) => isUpright(one) && isThirdMinuteOver(one))
+      : readings.some(({ posture }) => posture === 'lie' || posture === 'lie-left');
+    const wanted = isStanding ? 'stand' : 'lie';
     const { posture, why } = postureChoice(wanted, placeFactsOf(facts), DAY_OF_ROUND, cuff);
     const isSitting = posture === 'sit' && readings.some((one) => one.posture === 'sit');
     // Source: bedside handbook 3.14 (stop if unwell); that whoever is unwell before it is not stood up: common practice, no source.
-    if (isTaken || isSitting || (name === 'standing' && known.unwell === true)) continue;
+    if (isTaken || isSitting || (isStanding && known.unwell === true)) continue;
     const asked: Flag<StepReasonCode> =
-      name === 'standing' && readings.some(isUpright)
+      isStanding && readings.some(isUpright)
         ? whyThirdMinute(readings, facts)
         : { code: 'asked-for', figures: {} };
-    const low = name === 'standing' ? lowBeforeStanding(readings, facts, actNow) : [];
+    const low = isStanding ? lowBeforeStanding(readings, facts, actNow) : [];
     return step(name, { why: [...low, ...why, asked], side, site, posture });
   }
   return null;

@@ -373,7 +373,13 @@ export { DAY_OF_ROUND, placeFactsOf } from './round/placeFacts.js';
 export type { PlanRules } from './round/planRules.js';
 export { DEFAULT_PLAN_RULES } from './round/planRules.js';
 export type { Preparation } from './round/preparation.js';
-export { isOfCuff, PREPARATION, PREPARATION_OF_CUFF, PREPARATION_TIMES } from './round/preparation.js';
+export {
+  isCuffKnown,
+  isOfCuff,
+  PREPARATION,
+  PREPARATION_OF_CUFF,
+  PREPARATION_TIMES,
+} from './round/preparation.js';
 export { type ReadAgainCode, readAgain } from './round/readAgain.js';
 export { isUpright, readingsOf, seriesOf } from './round/readingsOf.js';
 export type { IrregularAverage, ReadingsRules } from './round/readingsRules.js';

@@ -42,3 +42,13 @@ export const PREPARATION_OF_CUFF = [
 export function isOfCuff(one: Preparation): boolean {
   return (PREPARATION_OF_CUFF as readonly Preparation[]).includes(one);
 }
+
+/**
+ * Whether it is known if the cuff was as it should be: it was on, so that it was asked, or what was not so is among the exceptions.
+ * Where nobody looked at anything (null) that is said instead.
+ *
+ * Source: none; that what was not asked yet is not known, and not fine, is our decision.
+ */
+export function isCuffKnown(exceptions: readonly Preparation[] | null, wasCuffOn: boolean): boolean {
+  return wasCuffOn || exceptions === null || exceptions.some(isOfCuff);
+}

@@ -298,7 +298,7 @@ function usePrintedWords({ round, birthDate, signs, agents, due }: WordsProps): 
       ? [restText(signing.content.rest, words)]
       : []),
     ...(signing?.kind === 'round' && signing.content.evidence !== null && hasPressure
-      ? [preparedText({ ...signing.content.evidence, rest: signing.content.rest }, words)]
+      ? [preparedText({ ...signing.content.evidence, ...signing.content }, words)]
       : []),
     ...(signing?.kind === 'round' && signing.content.begun !== null
       ? [`${beginningText(signing.content.begun, words)}.`]

@@ -24,11 +24,19 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
   const isOver = useIsOver();
   if (round.isInError) return null;
   const signing = signingOf(round);
-  const { evidence = null, protocolVersion = null, begun = null, rest = null } = signing?.content ?? {};
+  const {
+    evidence = null,
+    protocolVersion = null,
+    begun = null,
+    rest = null,
+    signs = [],
+  } = signing?.content ?? {};
   return (
     <div className="round-outcome">
       {begun === null ? null : <p className="small soft">{beginningText(begun, words)}</p>}
-      {evidence === null ? null : <p className="small soft">{preparedText({ ...evidence, rest }, words)}</p>}
+      {evidence === null ? null : (
+        <p className="small soft">{preparedText({ ...evidence, rest, signs }, words)}</p>
+      )}
       {rest === null ? null : <p className="small soft">{restText(rest, words)}</p>}
       {evidence === null || evidence.features === null ? null : (
         <p className="small soft">{askedText(evidence.features, words)}</p>

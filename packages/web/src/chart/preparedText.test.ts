@@ -4,11 +4,12 @@ import { preparedText } from './preparedText.js';
 
 const words = wordsFor('en');
 
+const TAKEN = [{ sign: 'pressure' as const, entries: ['a'] }];
 const RESTED = { seconds: 300, neededSeconds: 300, skipped: null };
 
 test('how the person was made ready says what it is of', () => {
   const text = (exceptions: Parameters<typeof preparedText>[0]['exceptions'], rest: typeof RESTED | null) =>
-    preparedText({ exceptions, rest }, words);
+    preparedText({ exceptions, rest, signs: TAKEN }, words);
   expect(text([], RESTED)).toBe('Made ready: all as it should be before the pressure.');
   expect(text(['not-talking'], RESTED)).toBe('Made ready, but for: talking.');
   expect(text(null, null)).toBe('Nobody looked whether the person was made ready.');
@@ -20,4 +21,21 @@ test('how the person was made ready says what it is of', () => {
     'Made ready, but for: talking. Whether they rested before is not known.',
   );
   expect(text(['rested'], null)).toBe('Made ready, but for: did not rest for five minutes.');
+});
+
+test('of a round without a pressure nothing is known of the cuff', () => {
+  const text = (exceptions: Parameters<typeof preparedText>[0]['exceptions']) =>
+    preparedText(
+      {
+        exceptions,
+        rest: RESTED,
+        signs: [{ sign: 'pressure', notDone: { reason: 'declined', text: null } }],
+      },
+      words,
+    );
+  expect(text([])).toBe(
+    'Made ready: all else as it should be before the pressure. No pressure was taken: of the cuff nothing is known.',
+  );
+  expect(text(['not-talking', 'arm-bare'])).not.toContain('nothing is known');
+  expect(text(null)).toBe('Nobody looked whether the person was made ready.');
 });

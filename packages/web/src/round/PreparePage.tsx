@@ -7,7 +7,7 @@ import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { nextHref } from './nextHref.js';
 import { isRestOpen, RestStart } from './RestStart.js';
 import { type InRound, RoundFrame } from './RoundFrame.js';
-import { restOf, withoutRestBefore } from './restDraft.js';
+import { restOf, tickedBeside, withoutRestBefore } from './restDraft.js';
 import { useBelow } from './useBelow.js';
 import { useCameFrom } from './useCameFrom.js';
 import { useNextStep } from './useNextStep.js';
@@ -32,7 +32,10 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   // What is of the cuff is asked where it is put on.
   const asked = PREPARATION.filter((one) => isCuffOn || !isOfCuff(one));
   const ticked = form.text('ticked').split(' ');
-  const chosen = PREPARATION.filter((one) => ticked.includes(one));
+  const chosen = tickedBeside(
+    PREPARATION.filter((one) => ticked.includes(one)),
+    round.draft.rest,
+  );
   const nextStep = useNextStep();
   const list = useRef<HTMLFieldSetElement>(null);
   const foot = useRef<HTMLDivElement>(null);

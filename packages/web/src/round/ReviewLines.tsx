@@ -1,4 +1,4 @@
-import { exceptionsWithRest, isRestKnown } from '@evenfall/clinical';
+import { exceptionsWithRest, isCuffKnown, isRestKnown } from '@evenfall/clinical';
 import { beginningText, restText } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -14,11 +14,13 @@ export function PreparedLine({ round, person }: PersonProps) {
   const exceptions = exceptionsWithRest(round.draft.exceptions, rest);
   // A rest that still goes on is known to be one.
   const isKnown = round.draft.rest !== null || isRestKnown(exceptions, rest);
+  const isCuff = isCuffKnown(exceptions, round.draft.pressure.place !== null);
+  const none = isKnown ? (isCuff ? 'prepare.none' : 'prepare.noneSoFar') : 'prepare.noneElse';
   const text =
     exceptions === null
       ? words.sentence('prepare.notLooked')
       : exceptions.length === 0
-        ? words.sentence(isKnown ? 'prepare.none' : 'prepare.noneElse')
+        ? words.sentence(none)
         : words.sentence('prepare.some', {
             text: exceptions.map((one) => words.sentence(`prepare.${one}`)).join(', '),
           });
@@ -34,9 +36,10 @@ export function PreparedLine({ round, person }: PersonProps) {
         {text}
         {rest === null ? null : ` ${restText(rest, words)}`}
       </p>
-      {isKnown ? null : (
+      {isKnown && isCuff ? null : (
         <ul className="flags">
-          <li>{words.sentence('rest.notKnown')}</li>
+          {isKnown ? null : <li>{words.sentence('rest.notKnown')}</li>}
+          {isCuff ? null : <li>{words.sentence('prepare.cuffNotYet')}</li>}
         </ul>
       )}
     </section>

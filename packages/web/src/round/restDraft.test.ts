@@ -8,6 +8,7 @@ import {
   restedSeconds,
   restOf,
   skippedRest,
+  tickedBeside,
   withoutRestBefore,
 } from './restDraft.js';
 
@@ -62,4 +63,12 @@ test('that they had rested before is kept as such, and taken back once it is sai
   expect(withoutRestBefore({ rest: before })).toEqual({ rest: null });
   const ran = { ...before, keptSeconds: 40 };
   expect(withoutRestBefore({ rest: ran })).toEqual({ rest: ran });
+});
+
+test('that they did not rest is unticked by what is said of the rest after it, and stays beside a rest on the clock', () => {
+  expect(tickedBeside(['rested', 'calm'], restedBefore(300))).toEqual(['calm']);
+  expect(tickedBeside(['rested', 'calm'], null)).toEqual(['rested', 'calm']);
+  expect(tickedBeside(['rested'], skippedRest(begun, at(130), { reason: 'urgent', text: null }))).toEqual([
+    'rested',
+  ]);
 });

@@ -1,4 +1,4 @@
-import { isRestWhole } from '@evenfall/clinical';
+import { isRestWhole, type Preparation } from '@evenfall/clinical';
 import type { RestKept } from '@evenfall/record';
 import { type Instant, secondsBetween } from '../pressure/pressureDraft.js';
 
@@ -26,9 +26,17 @@ export function restedBefore(neededSeconds: number): RestDraft {
 
 /** They did not rest after all: that they had rested before was a slip. A rest that ran on the clock stays. */
 export function withoutRestBefore<Draft extends { readonly rest: RestDraft | null }>(draft: Draft): Draft {
-  const { rest } = draft;
-  const isSaid = rest !== null && rest.skipped?.reason === 'already-rested' && rest.keptSeconds === 0;
-  return isSaid ? { ...draft, rest: null } : draft;
+  return isRestBefore(draft.rest) ? { ...draft, rest: null } : draft;
+}
+
+/** Whether somebody said that they had rested before, and no rest ran on the clock. */
+function isRestBefore(rest: RestDraft | null): boolean {
+  return rest !== null && rest.skipped?.reason === 'already-rested' && rest.keptSeconds === 0;
+}
+
+/** What is ticked of making ready: that they did not rest is taken back once it is said that they had rested before. */
+export function tickedBeside(ticked: readonly Preparation[], rest: RestDraft | null): Preparation[] {
+  return ticked.filter((one) => one !== 'rested' || !isRestBefore(rest));
 }
 
 /** Seconds rested, at most what is needed. Time between two visits is not known, and does not count. */

@@ -207,7 +207,7 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
   - region "Other signs":
     - paragraph: /Typed and not kept. Temperature/
   - heading "Sign" [level=2]
-  - paragraph: "Signed by Wren Halloran (invented)"
+  - paragraph: "Signing as Wren Halloran (invented)"
   - link "Go on with the breaths"
   - button "Sign"`,
   signed: `

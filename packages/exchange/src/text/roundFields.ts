@@ -17,6 +17,7 @@ import {
   openIn,
   pressureWritten,
   type RoundAverage,
+  type RoundValueKept,
   type RulesOf,
   readingsAveraged,
   rechecksOf,
@@ -159,9 +160,7 @@ export function roundFields(of: TextOf): Values<TextField> {
     ),
     standingFound: standingFound(made, words),
     category: eachOf(
-      made.map(({ category }) =>
-        isHeldBack || category?.category == null ? null : words.title('category', category.category),
-      ),
+      made.map((one) => (isHeldBack ? null : categoryText(one, words))),
       words,
     ),
     caution: isHeldBack ? words.sentence('handover.caution') : null,
@@ -221,6 +220,14 @@ function roleText(
 ): string | null {
   const standing = first === undefined ? null : standingOf(first, agents);
   return standing === null ? null : words.sentence(`roles.${standing}`);
+}
+
+/** What a round was called, and that this rests on no average where it does; null where it was called nothing. */
+function categoryText({ category, pressure }: RoundValueKept, words: Words): string | null {
+  if (category?.category == null) return null;
+  const text = words.title('category', category.category);
+  if (pressure?.systolic != null && pressure.used.length > 1) return text;
+  return words.sentence('handover.byOneReading', { text, highestOf: category.highestOf ?? 1 });
 }
 
 /** The average of a round, each number as its category shows it: never rounded across a limit. */
@@ -354,9 +361,19 @@ function againText({ round, rounds, rulesOf, words, dayText, now }: TextOf): str
             at: timeBeside(takenAt(other), round, dayText),
           });
     const from = timeBeside(due.fromAt, round, dayText);
-    if (due.byAt === null) return words.sentence('handover.againFrom', { from, why });
+    const minutesSince = (at: string) => Math.floor((Date.parse(now) - Date.parse(at)) / 60_000);
+    if (due.byAt === null) {
+      const minutes = minutesSince(due.fromAt);
+      if (minutes < 1) return words.sentence('handover.againFrom', { from, why });
+      return words.sentence('handover.againSince', {
+        from,
+        why,
+        minutes,
+        now: timeBeside(there, round, dayText),
+      });
+    }
     const by = timeBeside(due.byAt, round, dayText);
-    const minutes = Math.floor((Date.parse(now) - Date.parse(due.byAt)) / 60_000);
+    const minutes = minutesSince(due.byAt);
     if (minutes < 1) return words.sentence('handover.again', { from, by, why });
     return words.sentence('handover.againLate', { by, why, minutes, now: timeBeside(there, round, dayText) });
   });

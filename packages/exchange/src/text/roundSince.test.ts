@@ -79,6 +79,16 @@ describe('what is urgent comes first', () => {
       'Pressure was due again by 10:04 (unwell, or very low): late by 3 hours at 13:19.',
     );
   });
+
+  test('one without an end is due since its time has come, and only then', () => {
+    const severe = [run(2, heard(192, 112), { inForce: UNDER_PROTOCOL })];
+    const round = [...severe, signing(9, severe, { inForce: UNDER_PROTOCOL })];
+    const said = (now: string) => text('{again}', round, { now }).split('\n')[0];
+    expect(said('2026-11-25T10:00:00+01:00')).toMatch(/^Pressure due again from 10:07 /);
+    expect(said('2026-11-25T10:40:00+01:00')).toMatch(
+      /^Pressure has been due again since 10:07 .*: for 33 minutes at 10:40\.$/,
+    );
+  });
 });
 
 test('an amended value is called amended, with what it was; its pulse is nowhere said as it was before', () => {
@@ -129,6 +139,43 @@ test('a learner’s round that a supervisor did not rely on says so, and why', (
   );
   expect(text('{pulse}', [...learners, seen])).toBe(
     'Seen by a supervisor, and not relied on (Counted over a sleeve.): 76',
+  );
+});
+
+test('values that nobody signed stay said where a supervisor relied on nothing of the round', () => {
+  const signed = [pulse, signing(9, [pulse], { status: 'preliminary' })];
+  const seen = made(
+    20,
+    'countersigned',
+    { signing: idOf(9), agrees: false, ownRound: null, note: 'Counted over a sleeve.' },
+    { round: signed[0]?.entry.round ?? idOf(1), role: 'supervisor', agent: idOf(9010) },
+  );
+  const later = count(30, { n: 20, windowSeconds: 15 });
+  expect(text('{pulse}', [...signed, seen, later])).toBe(
+    'Not signed, Seen by a supervisor, and not relied on (Counted over a sleeve.): 76, 80',
+  );
+});
+
+test('where the gauges are not known a reading of one of them is not said as if it were fine', () => {
+  const reading = run(2, heard(148, 92), { gauge: idOf(7001) });
+  const alone = run(2, heard(148, 92));
+  const said = (one: Made) => text('{pressure}', [one, signing(9, [one])], { gauges: null });
+  expect(said(reading)).toBe('148/92 (whether its gauge failed a check is not known here)');
+  expect(said(alone)).toBe('148/92');
+});
+
+// Bedside handbook 3.11: a category is of an average of readings; one reading is no average.
+test('a category says where it rests on no average', () => {
+  const roundOf = (...pressures: readonly (readonly [number, number])[]) => {
+    const readings = pressures.map(([systolic, diastolic], at) =>
+      run(at + 2, heard(systolic, diastolic), { inForce: UNDER_PROTOCOL }),
+    );
+    return [...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })];
+  };
+  expect(text('{category}', roundOf([150, 92]))).toBe('Hypertension range, by one reading');
+  expect(text('{category}', roundOf([150, 92], [146, 90], [142, 88]))).toBe('Hypertension range');
+  expect(text(broughtTemplate('letter', WORDS), roundOf([150, 92]))).toContain(
+    ' Category: Hypertension range, by one reading.',
   );
 });
 

@@ -60,10 +60,13 @@ export function roundText(template: string, of: TextOf, notices: readonly string
   return { ok: true, value: before.length === 0 ? text : `${before.join(', ')}: ${text}` };
 }
 
-/** How far a round is settled; of one that a supervisor did not rely on, that and why. */
+/** How far a round is settled; of one that a supervisor did not rely on, that and why, beside what nobody signed. */
 function statusText(round: ChartRound, words: Words): string {
   const said = notReliedOn(round);
-  return said === null
-    ? words.sentence(`handover.${statusOf(round)}`)
-    : words.sentence('handover.isNotReliedOn', { text: said.content.note });
+  const status = statusOf(round);
+  const settled = words.sentence(`handover.${status}`);
+  if (said === null) return settled;
+  const refused = words.sentence('handover.isNotReliedOn', { text: said.content.note });
+  // What was not countersigned is what the supervisor said no to.
+  return status === 'isPreliminary' ? refused : `${settled}, ${refused}`;
 }

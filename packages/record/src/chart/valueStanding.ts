@@ -127,8 +127,7 @@ function valueUnder(
   return valueOfRound(signs, evidence, entriesNamed(signs, round, values), rules, ruleOf(signing));
 }
 
-/** The version under which a round was made: what is amended in it is made again under the same. */
-/** The version of the rule by which a signing was made. */
+/** The version of the rule by which a signing was made: what is amended in it is made again under the same. */
 export function ruleOf({ content }: Pick<Signing, 'content'>): RoundRuleId {
   return ROUND_RULES.find((one) => one === content.computedBy?.rule) ?? ROUND_RULE;
 }

@@ -43,7 +43,7 @@ export function AsText({ signed, rounds, identity, agents }: AsTextProps) {
     words,
     dayText: (date: string) => dayText(date, words),
     now: clock.stamp().at,
-    gauges: equipment?.gauges ?? [],
+    gauges: equipment?.gauges ?? null,
   };
   const made = roundText(template, of, notices);
 

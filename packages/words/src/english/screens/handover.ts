@@ -51,6 +51,7 @@ export const handover = {
   amended: 'amended',
   amendedFrom: (f: Text) => `amended, was ${f.text}`,
   gaugeFailed: (f: { name: string }) => `in doubt: read from ${f.name}, a gauge that failed a check`,
+  gaugeNotKnown: 'whether its gauge failed a check is not known here',
   /** Of a round that a supervisor looked at and did not rely on, and why. */
   isNotReliedOn: (f: { text: string | null }) =>
     `Seen by a supervisor, and not relied on${f.text === null ? '' : ` (${f.text})`}`,
@@ -62,6 +63,9 @@ export const handover = {
     `Told to ${f.whom}, ${f.at} (${f.conditions}). Said back: ${f.said}.`,
   notTold: (f: { conditions: string }) =>
     `Not closed: nobody is noted as told of this yet (${f.conditions}).`,
+  /** A category that rests on no average. */
+  byOneReading: (f: { text: string; highestOf: number }, say: Say) =>
+    `${f.text}, by ${f.highestOf < 2 ? 'one reading' : `the highest of ${say.short(f.highestOf)} readings and no average`}`,
   caution:
     'No category of high pressure is given: it says nothing of a pressure that is low or that falls on standing.',
   /** Under a text whose template has no field for it. */
@@ -113,6 +117,9 @@ export const handover = {
   /** One whose time has passed; a text is read later than it was written, so that it says when that was. */
   againLate: (f: { by: string; why: string; minutes: number; now: string }, say: Say) =>
     `Pressure was due again by ${f.by} (${f.why}): late by ${span(f.minutes, say)} at ${f.now}.`,
+  /** One without an end whose time has come. */
+  againSince: (f: { from: string; why: string; minutes: number; now: string }, say: Say) =>
+    `Pressure has been due again since ${f.from} (${f.why}): for ${span(f.minutes, say)} at ${f.now}.`,
   againFrom: (f: { from: string; why: string }) => `Pressure due again from ${f.from} (${f.why}).`,
   ofOtherRound: (f: { text: string; at: string }) => `${f.text}, by the round of ${f.at}`,
   /** A mean as it is charted, mmHg. */

@@ -31,7 +31,7 @@ export const result = {
   notWhole: 'not whole: parts are missing',
   meanPressure: 'Mean pressure',
   pulsePressure: 'Pulse pressure',
-  byLast: 'by the last reading alone and not by the average',
+  byLast: 'its pressure by the last reading alone and not by the average',
   mmHgOfLast: (f: { mmHg: number }, say: Say) => `${say.number(f.mmHg)} mmHg, of the last reading alone`,
   mmHg: (f: { mmHg: number }, say: Say) => `${say.number(f.mmHg)} mmHg`,
   arms: 'The two arms',

@@ -48,7 +48,7 @@ export const review = {
   goOnWith: (f: Text) => `Go on with ${f.text}`,
   sign: 'Sign',
   signedBy: 'Signed by',
-  signsAs: 'Signed by',
+  signsAs: 'Signing as',
   signHint: 'What is signed goes into the chart with its evidence.',
   discard: 'Discard this round …',
   discardSure: 'Discard everything taken in this round?',

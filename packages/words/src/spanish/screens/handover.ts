@@ -44,6 +44,7 @@ export const handover: Reworded<typeof english> = {
   amended: 'enmendado',
   amendedFrom: (f) => `enmendado, era ${f.text}`,
   gaugeFailed: (f) => `en duda: leída en ${f.name}, un manómetro que no pasó una comprobación`,
+  gaugeNotKnown: 'no se sabe aquí si su manómetro falló una comprobación',
   isNotReliedOn: (f) =>
     f.text === null
       ? 'Vista por quien supervisa, y no se da por buena'
@@ -52,6 +53,8 @@ export const handover: Reworded<typeof english> = {
   placed: (f) => `${f.arm}, ${f.posture}`,
   told: (f) => `Se avisó a ${f.whom}, ${f.at} (${f.conditions}). Respuesta: ${f.said}.`,
   notTold: (f) => `Sin cerrar: no consta aún que se avisara a nadie de esto (${f.conditions}).`,
+  byOneReading: (f, say) =>
+    `${f.text}, por ${f.highestOf < 2 ? 'una sola lectura' : `la más alta de ${say.short(f.highestOf)} lecturas y sin media`}`,
   caution:
     'No se da una categoría de presión alta: nada dice de una presión baja o que baja al ponerse de pie.',
   actNowUnder: (f) => `Actúe ya: ${f.text}`,
@@ -91,6 +94,8 @@ export const handover: Reworded<typeof english> = {
   again: (f) => `Toca medir de nuevo la presión desde las ${f.from}, antes de las ${f.by} (${f.why}).`,
   againLate: (f, say) =>
     `Tocaba medir de nuevo la presión antes de las ${f.by} (${f.why}): con retraso de ${span(f.minutes, say)} a las ${f.now}.`,
+  againSince: (f, say) =>
+    `Toca medir de nuevo la presión desde las ${f.from} (${f.why}): desde hace ${span(f.minutes, say)} a las ${f.now}.`,
   againFrom: (f) => `Toca medir de nuevo la presión desde las ${f.from} (${f.why}).`,
   ofOtherRound: (f) => `${f.text}, por la ronda de ${f.at}`,
   lineTemplate:

@@ -29,7 +29,7 @@ export const result: Reworded<typeof english> = {
   notWhole: 'incompleta: faltan partes',
   meanPressure: 'Presión media',
   pulsePressure: 'Presión de pulso',
-  byLast: 'solo por la última lectura y no por la media',
+  byLast: 'su presión solo por la última lectura y no por la media',
   mmHgOfLast: (f, say) => `${say.number(f.mmHg)} mmHg, solo de la última lectura`,
   mmHg: (f, say) => `${say.number(f.mmHg)} mmHg`,
   arms: 'Los dos brazos',

@@ -49,7 +49,7 @@ export const review: Reworded<typeof english> = {
   goOnWith: (f) => `Seguir con ${f.text}`,
   sign: 'Firmar',
   signedBy: 'Firmado por',
-  signsAs: 'Firma',
+  signsAs: 'Firma como',
   signHint: 'Lo que se firma pasa al registro con su evidencia.',
   discard: 'Descartar esta ronda …',
   discardSure: '¿Descartar todo lo tomado en esta ronda?',

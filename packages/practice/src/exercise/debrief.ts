@@ -41,7 +41,7 @@ import { couldBeKnown, redFlagOf } from './redFlagOf.js';
 import { circumstancesAt, instrumentAt, type Replay, replay } from './replay.js';
 import { type DebriefRules, USUAL_RULES } from './rules.js';
 import { isReadByFeel, isUnfelt } from './unfelt.js';
-import { isUnheard } from './unheard.js';
+import { isUnheard, isUnmeasured } from './unheard.js';
 
 /** A sound of the visit, and whether a normal ear hears it in a quiet room. */
 export type DebriefSound = Pick<SoundEvent, 'atSeconds' | 'beat' | 'cuffMmHg' | 'phase' | 'levelDb'> & {
@@ -96,10 +96,10 @@ export type Judged = {
   readonly isByMuffled: boolean;
   readonly isByFeel: boolean;
   /**
-   * Numbers were written where nothing was to be heard, or by feel was felt, that they could be of: they are not judged by what they
-   * are. Null: there was something.
+   * Numbers were written where nothing was let down (`unmeasured`), or nothing was to be heard, or by feel was felt, that they could
+   * be of: they are not judged by what they are. Null: there was something.
    */
-  readonly fromNothing: 'unheard' | 'unfelt' | null;
+  readonly fromNothing: 'unmeasured' | 'unheard' | 'unfelt' | null;
   readonly accepted: Accepted;
   /** Pulse and breaths as they were counted beside what was true; null: not counted. */
   readonly counts: {
@@ -280,11 +280,13 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
   const base = isByMuffled ? baseBy(true) : baseOfLast;
   const visit = !isByMuffled || base === null ? visitOfLast : visitOf(base);
   const felt = fall === null ? null : feltBack(exercise, played, fall.peakSeconds, fall.endSeconds);
-  const fromNothing = isUnfelt(exercise, felt)
-    ? 'unfelt'
-    : isUnheard(exercise, played, fall, marks)
-      ? 'unheard'
-      : null;
+  const fromNothing = isUnmeasured(exercise, fall)
+    ? 'unmeasured'
+    : isUnfelt(exercise, felt)
+      ? 'unfelt'
+      : isUnheard(exercise, played, fall, marks)
+        ? 'unheard'
+        : null;
   const ledgerFrom = (of: 'systolic' | 'diastolic') =>
     fromNothing !== null
       ? null

@@ -51,6 +51,13 @@ type Taken = {
 };
 const CUFF_UP_SECONDS = 10;
 
+/** A cuff that is pumped up once and let down slowly. */
+const LET_DOWN: readonly Action[] = [
+  { tick: 4000, kind: 'steady-rise', mmHgPerSecond: 60, toMmHg: 190 },
+  { tick: 4800, kind: 'steady-fall', mmHgPerSecond: 3, toMmHg: 30 },
+  { tick: 16_000, kind: 'quick-release' },
+];
+
 /** Readings of a visit, each pumped up and let down within ten seconds, with what was arranged between them. */
 function visited(id: string, taken: readonly Taken[], between: readonly Action[] = []): Exercise {
   const cuff = taken.flatMap(({ at }): Action[] => [
@@ -139,12 +146,12 @@ test('three numbers of sounds that go on to nothing', () => {
   if (!read.ok) throw new Error('no run');
   const evidence = { ...NO_EVIDENCE, run: { startSeconds: 20, run: read.value } };
   const entered = { ...NOTHING_ENTERED, systolic: 164, muffled: 60, diastolic: 0 };
-  expect(codes(blank('open-gate', { evidence, entered }))).toEqual({
+  expect(codes(blank('open-gate', { actions: LET_DOWN, evidence, entered }))).toEqual({
     muffled: 'reported',
     'sounds-to-zero': 'reported',
     'pulse-strong': 'not-reported',
   });
-  expect(codes(blank('stiff-pipe', { evidence, entered }))).toMatchObject({
+  expect(codes(blank('stiff-pipe', { actions: LET_DOWN, evidence, entered }))).toMatchObject({
     'palpated-systolic': 'reported',
     gap: 'reported',
   });
@@ -286,7 +293,7 @@ describe('by feel', () => {
 
 test('muffled is reported beside the first and the last', () => {
   const wrote = (entered: Partial<Entered>) =>
-    codes(blank('playground', { entered: { ...NOTHING_ENTERED, ...entered } })).muffled;
+    codes(blank('playground', { actions: LET_DOWN, entered: { ...NOTHING_ENTERED, ...entered } })).muffled;
   expect(wrote({ systolic: 104, muffled: 62, diastolic: 48 })).toBe('reported');
   expect(wrote({ systolic: 104, muffled: 62 })).toBe('not-reported');
 });

@@ -42,10 +42,11 @@ type Reading = {
  */
 export function reportedOf(
   exercise: Exercise,
-  judged: readonly Pick<Judged, 'fall' | 'gap'>[],
+  judged: readonly Pick<Judged, 'fall' | 'gap' | 'fromNothing'>[],
 ): readonly Reported[] {
   const readings = asOfEach(exercise).flatMap((one, k): Reading[] => {
-    if (one.entered.systolic === null) return [];
+    // A number that nobody could have read reports nothing.
+    if (one.entered.systolic === null || judged[k]?.fromNothing === 'unmeasured') return [];
     const place = circumstancesAt(exercise, one.evidence.run?.startSeconds ?? 0, null);
     return [{ one, place, fall: judged[k]?.fall ?? null, gap: judged[k]?.gap ?? null }];
   });

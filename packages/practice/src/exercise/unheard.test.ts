@@ -2,10 +2,11 @@ import { bladderFor, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from 
 import { describe, expect, test } from 'vitest';
 import { oneThingOf } from '../fault/oneThing.js';
 import { GOOD_OBSERVER } from '../observer/observer.js';
-import { debrief } from './debrief.js';
+import { debrief, judgeEach } from './debrief.js';
 import { demonstrate } from './demonstrate.js';
 import type { Exercise } from './exercise.js';
 import { replay } from './replay.js';
+import { reportedOf } from './reportedOf.js';
 import { resultRows } from './resultRows.js';
 import { soundsHeard } from './unheard.js';
 
@@ -69,6 +70,31 @@ describe.each([
 
   test('the first thing to do is what hid the sounds', () => {
     expect(oneThingOf(found.costs, found.conduct)).toMatchObject({ kind: 'cost', cost: { doInstead } });
+  });
+});
+
+// docs/conventions.md section 6: a pressure is read while a cuff is let down.
+describe('numbers written though no cuff was ever pumped up', () => {
+  const invented = { ...typed([]), aids: { hadSound: false } };
+  const found = debrief(invented);
+
+  test('are of nothing that was measured: none is accepted, and to measure is the one thing to do', () => {
+    expect(found).toMatchObject({
+      fall: null,
+      fromNothing: 'unmeasured',
+      accepted: { systolic: false, diastolic: false },
+    });
+    expect(oneThingOf(found.costs, found.conduct)).toMatchObject({
+      kind: 'conduct',
+      conduct: { code: 'nothing-measured', doInstead: 'measure-first' },
+    });
+  });
+
+  test('report nothing', () => {
+    const pressure = (exercise: Exercise) =>
+      reportedOf(exercise, judgeEach(exercise)).find(({ code }) => code === 'both-numbers')?.is;
+    expect(pressure(heard)).toBe('reported');
+    expect(pressure(invented)).toBe('not-reported');
   });
 });
 

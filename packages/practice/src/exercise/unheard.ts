@@ -19,6 +19,11 @@ export function isSilent({ aids, evidence }: Exercise): boolean {
   return aids?.hadSound === false && !evidence.wasShown;
 }
 
+/** Whether numbers were written of no letting down at all: whatever they are, nothing was measured. */
+export function isUnmeasured({ entered }: Exercise, fall: FallOf | null): boolean {
+  return fall === null && (entered.systolic !== null || entered.diastolic !== null);
+}
+
 /**
  * Whether numbers were written by ear of a letting down in which nothing was to be heard that they could be of: whatever they are,
  * they are no reading. An ear that hears more than its check told shows it by a mark on a sound that the room let through.

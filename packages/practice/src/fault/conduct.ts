@@ -16,6 +16,7 @@ import type { Base } from './base.js';
 export const CONDUCT = {
   'not-told': 'tell-at-once',
   'muffled-not-written': 'three-numbers',
+  'nothing-measured': 'measure-first',
   'nothing-in-ears': 'sound-on',
   'nothing-felt': 'keep-fingers-on',
   'nothing-to-hear': 'by-feel',
@@ -66,6 +67,7 @@ export function conductOf(
   const { redFlag, counts, entered, fall, had, isByMuffled, isByFeel } = judged;
   if (redFlag?.isKnowable === true && exercise.evidence.saysActNow === false) add('not-told');
   const hasNumber = entered.systolic !== null || entered.diastolic !== null;
+  if (judged.fromNothing === 'unmeasured') add('nothing-measured');
   if (isByMuffled && entered.muffled === null && entered.diastolic !== null) add('muffled-not-written');
   if (fall !== null && hasNumber) {
     if (judged.fromNothing === 'unheard' && isSilent(exercise)) add('nothing-in-ears');

@@ -14,7 +14,7 @@ export type OneThing =
   | null;
 
 /**
- * The one thing to do differently, by harm and by size: a sign that was not told and could be known; what hid the sounds, or the pulse, of
+ * The one thing to do differently, by harm and by size: a sign that was not told and could be known; that nothing was measured; what hid the sounds, or the pulse, of
  * numbers that were written all the same; a sound after a silent gap taken for the first; a fault that alone moves a number out of what is
  * usually accepted; a muffling that was not written; what this person is there to teach; a smaller fault that the gauge can show; what was
  * left out or overdone. What is smaller than that is no advice, and nobody who is unwell is made to wait or sit otherwise.
@@ -30,7 +30,7 @@ export function oneThingOf(
   const of = (...codes: readonly Conduct['code'][]) => conduct.find(({ code }) => codes.includes(code));
   const untold = of('not-told');
   if (untold !== undefined) return { kind: 'conduct', conduct: untold };
-  const silent = of('nothing-in-ears', 'nothing-felt');
+  const silent = of('nothing-measured', 'nothing-in-ears', 'nothing-felt');
   if (silent !== undefined) return { kind: 'conduct', conduct: silent };
   const first = costs.find(({ code }) => code === hidBy) ?? costs.find(({ code }) => code === 'silent-gap');
   if (first !== undefined) return { kind: 'cost', cost: first };

@@ -23,10 +23,15 @@ export function BesideSeries({ person, series, value, others, rulesFor }: Beside
   const { words } = useApp();
   const asked = besideIn(useSearch());
   const [chosen, setChosen] = useState(asked);
-  const section = useRef<HTMLElement>(null);
-  // Whoever came for both sees both.
+  const heading = useRef<HTMLHeadingElement>(null);
+  // Whoever came for both sees both: after the page has gone to its own head.
   useEffect(() => {
-    if (asked !== '') section.current?.scrollIntoView();
+    if (asked === '') return;
+    const drawn = requestAnimationFrame(() => {
+      heading.current?.focus({ preventScroll: true });
+      heading.current?.scrollIntoView();
+    });
+    return () => cancelAnimationFrame(drawn);
   }, [asked]);
   if (series.isInError || others.length === 0) return null;
   const other = others.find(({ id }) => id === chosen);
@@ -37,11 +42,12 @@ export function BesideSeries({ person, series, value, others, rulesFor }: Beside
     });
   return (
     <section
-      ref={section}
       className={other === undefined ? 'not-printed' : undefined}
       aria-label={words.sentence('away.besideTitle')}
     >
-      <h2>{words.sentence('away.besideTitle')}</h2>
+      <h2 ref={heading} tabIndex={-1}>
+        {words.sentence('away.besideTitle')}
+      </h2>
       <Field label={words.sentence('away.besideWhich')}>
         {(control) => (
           <select {...control} value={chosen} onChange={({ target }) => setChosen(target.value)}>

@@ -84,13 +84,19 @@ function sumKey({
   isByFeel,
   costs: { costs },
 }: Pick<Debrief, 'fromNothing' | 'isByFeel' | 'costs'>) {
-  if (fromNothing !== null) return fromNothing === 'unheard' ? 'noNumberUnheard' : 'noNumberUnfelt';
+  if (fromNothing !== null) return NO_NUMBER[fromNothing];
   const hasGap = costs.some(
     // By feel there is no diastolic that anything could have moved.
     ({ systolic, diastolic }) => systolic === null || (diastolic === null && !isByFeel),
   );
   return hasGap ? 'noNumber' : 'costsSum';
 }
+
+const NO_NUMBER = {
+  unmeasured: 'noNumberUnmeasured',
+  unheard: 'noNumberUnheard',
+  unfelt: 'noNumberUnfelt',
+} as const;
 
 const LEFT_UNKNOWN = {
   'not-marked': 'leftUnknown',

@@ -6,6 +6,7 @@ export function conductText({ code, figures }: Conduct, words: Words): string {
   switch (code) {
     case 'not-told':
     case 'muffled-not-written':
+    case 'nothing-measured':
     case 'nothing-in-ears':
     case 'nothing-felt':
     case 'nothing-to-hear':

@@ -57,34 +57,33 @@ export function isSurelyApart(mean: number, error: number): boolean {
 export function pairedLines({ protocol, against, paired }: PlanResult, words: Words): string[] {
   if (paired === null || against === null) return [];
   const says = (
-    measure: string,
+    apart: `plan.${'systolic' | 'diastolic' | 'wrong' | 'minutes'}Apart`,
     { mean, standardError }: typeof paired.systolic.bias,
     of: (one: ProtocolResult) => number | null,
-    text: (amount: number, error: number | null) => string,
+    text: (amount: number, error: null) => string,
+    scale = 1,
   ) => {
     const alone = (one: ProtocolResult) => {
       const value = of(one);
       return value === null ? '–' : text(value, null);
     };
     return words.sentence('plan.pairedSay', {
-      measure,
-      apart: text(mean, standardError),
+      apart: words.sentence(apart, { amount: scale * mean, error: scale * standardError }),
       isSure: isSurelyApart(mean, standardError),
       first: alone(protocol),
       second: alone(against),
     });
   };
-  const mmHg = (amount: number, error: number | null) => words.sentence('plan.mmHgText', { amount, error });
-  const share = (amount: number, error: number | null) =>
-    words.sentence('plan.shareText', { amount: 100 * amount, error: error === null ? null : 100 * error });
-  const minutes = (amount: number, error: number | null) =>
-    words.sentence('plan.minutesText', { amount, error });
+  const mmHg = (amount: number, error: null) => words.sentence('plan.mmHgText', { amount, error });
+  const share = (amount: number, error: null) =>
+    words.sentence('plan.shareText', { amount: 100 * amount, error });
+  const minutes = (amount: number, error: null) => words.sentence('plan.minutesText', { amount, error });
   const wrong = ({ misclassified: { up, down } }: ProtocolResult) =>
     up === null || down === null ? null : up + down;
   return [
-    says(labelOf('biasSystolic', words), paired.systolic.bias, (one) => one.systolic.bias, mmHg),
-    says(labelOf('biasDiastolic', words), paired.diastolic.bias, (one) => one.diastolic.bias, mmHg),
-    says(words.sentence('plan.wrongCategory'), paired.misclassified.apart, wrong, share),
-    says(words.sentence('plan.minutes'), paired.minutes, (one) => one.minutes, minutes),
+    says('plan.systolicApart', paired.systolic.bias, (one) => one.systolic.bias, mmHg),
+    says('plan.diastolicApart', paired.diastolic.bias, (one) => one.diastolic.bias, mmHg),
+    says('plan.wrongApart', paired.misclassified.apart, wrong, share, 100),
+    says('plan.minutesApart', paired.minutes, (one) => one.minutes, minutes),
   ];
 }

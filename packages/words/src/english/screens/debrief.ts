@@ -162,6 +162,8 @@ export const debrief = {
     `By feel ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'more' : 'less'} was to be had than by ear: a finger feels the pulse a little after the first sound.`,
   luckSays: (f: { part: string; mmHg: number }, say: Say) =>
     `The ${f.part} that you wrote lies near what is true on average, but by luck: at that moment ${say.number(f.mmHg)} was to be had.`,
+  unmeasured:
+    'Not accepted, whatever the numbers are: nothing was measured. No cuff was pumped up and let down from which they could come.',
   unheard:
     'Not accepted, whatever the numbers are: nothing was to be heard in this letting down from which they could come.',
   unfelt:
@@ -238,6 +240,8 @@ export const debrief = {
   cost: (f: { mmHg: number | null }, say: Say) => (f.mmHg === null ? 'no number' : signed(f.mmHg, say)),
   noNumber:
     'No number: with some of these faults there was nothing left to hear, so their cost cannot be shared out.',
+  noNumberUnmeasured:
+    'No number: nothing was measured, so there is no reading of which a part could be owed to any of these.',
   noNumberUnheard:
     'No number: nothing was heard, so there is no reading of which a part could be owed to any of these.',
   noNumberUnfelt:

@@ -110,6 +110,8 @@ export const debriefFaults = {
     'With the hearing aid in, use an amplified stethoscope too, which is no fault, or take the systolic by feel.',
   'do-aid-too': 'Wear your hearing aid too if you have one, which is no fault, or take the systolic by feel.',
   'do-feel-instead': 'Take the systolic by feel, and say that you did.',
+  'do-measure-first':
+    'Put the cuff on, pump it up and listen or feel while it goes down; a number that was not measured is not written.',
   'do-sound-on':
     'Turn the sound on before you pump up, or have the sounds shown; what was not heard is not written.',
   'do-keep-fingers-on':
@@ -120,6 +122,8 @@ export const debriefFaults = {
   'conduct-not-told': 'Something here had to be told at once, and you said that it can wait',
   'conduct-muffled-not-written':
     'The sounds went on far below, and the number at which they became muffled was not written',
+  'conduct-nothing-measured':
+    'Nothing was measured: no cuff was pumped up and let down, and numbers were written all the same',
   'conduct-nothing-in-ears': 'No sound was on and none was shown, and numbers were written all the same',
   'conduct-nothing-felt': 'No pulse had come back under your fingers, and a number was written all the same',
   'conduct-nothing-to-hear': 'In this fall nobody could have heard a sound',

@@ -9,6 +9,14 @@ function withError(value: number, error: number | null, unit: string, say: Say):
   return error === null ? said : `${said} (± ${say.number(error, 2)})`;
 }
 
+/** A difference and its Monte Carlo error. */
+type Apart = { amount: number; error: number };
+/** How large a difference is and to which side, with its error behind it. */
+function apartBy({ amount, error }: Apart, lower: string, higher: string, say: Say): string {
+  const size = say.number(Math.abs(amount), error < 0.05 ? 2 : 1);
+  return `${size} ${amount < 0 ? lower : higher} (± ${say.number(error, 2)})`;
+}
+
 /** What a way of measuring gets wrong, tried on many simulated people. */
 export const plan = {
   title: 'What a way of measuring gets wrong',
@@ -24,7 +32,7 @@ export const plan = {
   groupHome: 'At home',
   apartIn: (f: { fields: number }, say: Say) => `${say.number(f.fields)} not alike`,
   copyFirst: 'Make the second way like the first',
-  apart: 'First minus second',
+  apart: 'The first beside the second',
   what: 'What',
   people: 'People',
   seed: 'Seed',
@@ -89,8 +97,17 @@ export const plan = {
   ofPeople: (f: { people: number }, say: Say) => `SIMULATED: ${say.counted(f.people, PEOPLE)}.`,
   errorsSay:
     'Behind each number stands its Monte Carlo error: one standard error of this study. With four times the people it halves.',
-  pairedSay: (f: { measure: string; apart: string; isSure: boolean; first: string; second: string }) =>
-    `${f.measure}: ${f.apart}, ${f.isSure ? 'more than chance alone explains' : 'which chance alone may explain'}. First way ${f.first}, second way ${f.second}.`,
+  pairedSay: (f: { apart: string; isSure: boolean; first: string; second: string }) =>
+    `${f.apart}, ${f.isSure ? 'more than chance alone explains' : 'which chance alone may explain'}. First way ${f.first}, second way ${f.second}.`,
+  /** How far the first of two ways came out from the second, as it is read out. */
+  systolicApart: (f: Apart, say: Say) =>
+    `Systolic: ${apartBy(f, 'mmHg lower with the first', 'mmHg higher with the first', say)}`,
+  diastolicApart: (f: Apart, say: Say) =>
+    `Diastolic: ${apartBy(f, 'mmHg lower with the first', 'mmHg higher with the first', say)}`,
+  wrongApart: (f: Apart, say: Say) =>
+    `People in a wrong category: ${apartBy(f, 'percentage points fewer with the first', 'percentage points more with the first', say)}`,
+  minutesApart: (f: Apart, say: Say) =>
+    `Time of a clinician a person: ${apartBy(f, 'minutes less with the first', 'minutes more with the first', say)}`,
   biasSystolic: 'Systolic too high (+) or low (−)',
   biasDiastolic: 'Diastolic too high (+) or low (−)',
   sdSystolic: 'Systolic: SD of the error',
@@ -98,7 +115,6 @@ export const plan = {
   within5: 'Systolic within 5 mmHg',
   within10: 'Systolic within 10 mmHg',
   within15: 'Systolic within 15 mmHg',
-  wrongCategory: 'People in a wrong category',
   up: 'Category too high',
   down: 'Category too low',
   minutes: 'Minutes of a clinician a person',

@@ -158,6 +158,8 @@ export const debrief: Reworded<typeof english> = {
     `Por palpación se podían obtener ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'más' : 'menos'} que de oído: el dedo nota el pulso un poco después del primer ruido.`,
   luckSays: (f, say) =>
     `La ${f.part} que escribió queda cerca de la verdadera de media, pero por suerte: en ese momento se podía obtener ${say.number(f.mmHg)}.`,
+  unmeasured:
+    'No aceptado, sean cuales sean los números: no se midió nada. No se infló ni desinfló ningún manguito del que pudieran venir.',
   unheard:
     'No aceptado, sean cuales sean los números: en este desinflado no había nada que oír de lo que pudieran venir.',
   unfelt:
@@ -221,6 +223,8 @@ export const debrief: Reworded<typeof english> = {
   cost: (f, say) => (f.mmHg === null ? 'sin número' : signed(f.mmHg, say)),
   noNumber:
     'Sin número: con algunas de estas faltas no quedaba nada que oír, y su costo no se puede repartir.',
+  noNumberUnmeasured:
+    'Sin número: no se midió nada, así que no hay lectura de la que una parte se deba a nada de esto.',
   noNumberUnheard:
     'Sin número: no se oyó nada, así que no hay lectura de la que una parte se deba a nada de esto.',
   noNumberUnfelt:

@@ -108,6 +108,8 @@ export const debriefFaults: Reworded<typeof english> = {
   'do-aid-too':
     'Lleve también su audífono si tiene uno, que no es una falta, o tome la sistólica por palpación.',
   'do-feel-instead': 'Tome la sistólica por palpación, y diga que lo hizo así.',
+  'do-measure-first':
+    'Ponga el manguito, ínflelo y escuche o palpe mientras baja; un número que no se midió no se escribe.',
   'do-sound-on':
     'Encienda el sonido antes de inflar, o haga que se muestren los ruidos; lo que no se oyó no se escribe.',
   'do-keep-fingers-on':
@@ -118,6 +120,8 @@ export const debriefFaults: Reworded<typeof english> = {
   'conduct-not-told': 'Aquí había algo que avisar enseguida, y usted dijo que puede esperar',
   'conduct-muffled-not-written':
     'Los ruidos siguieron mucho más abajo, y no se escribió el número en el que se apagaron',
+  'conduct-nothing-measured':
+    'No se midió nada: no se infló ni desinfló ningún manguito, y aun así se escribieron números',
   'conduct-nothing-in-ears':
     'No había sonido encendido ni ruidos a la vista, y aun así se escribieron números',
   'conduct-nothing-felt': 'Bajo sus dedos no había vuelto ningún pulso, y aun así se escribió un número',

@@ -11,6 +11,14 @@ function withError(value: number, error: number | null, unit: string, say: Say):
   return error === null ? said : `${said} (± ${say.number(error, 2)})`;
 }
 
+/** Una diferencia y su error de Monte Carlo. */
+type Apart = { amount: number; error: number };
+/** Cuánto difieren y hacia qué lado, con su error detrás. */
+function apartBy({ amount, error }: Apart, lower: string, higher: string, say: Say): string {
+  const size = say.number(Math.abs(amount), error < 0.05 ? 2 : 1);
+  return `${size} ${amount < 0 ? lower : higher} (± ${say.number(error, 2)})`;
+}
+
 /** As in `english/screens/plan`. */
 export const plan: Reworded<typeof english> = {
   title: 'En qué se equivoca una manera de medir',
@@ -26,7 +34,7 @@ export const plan: Reworded<typeof english> = {
   groupHome: 'En casa',
   apartIn: (f, say) => `${say.number(f.fields)} sin coincidir`,
   copyFirst: 'Hacer la segunda manera igual que la primera',
-  apart: 'Primera menos segunda',
+  apart: 'La primera junto a la segunda',
   what: 'Qué',
   people: 'Personas',
   seed: 'Semilla',
@@ -91,7 +99,15 @@ export const plan: Reworded<typeof english> = {
   errorsSay:
     'Tras cada número va su error de Monte Carlo: un error estándar de este estudio. Con cuatro veces más personas queda en la mitad.',
   pairedSay: (f) =>
-    `${f.measure}: ${f.apart}, ${f.isSure ? 'más de lo que explica el azar solo' : 'lo que el azar solo puede explicar'}. Primera manera ${f.first}, segunda manera ${f.second}.`,
+    `${f.apart}, ${f.isSure ? 'más de lo que explica el azar solo' : 'lo que el azar solo puede explicar'}. Primera manera ${f.first}, segunda manera ${f.second}.`,
+  systolicApart: (f, say) =>
+    `Sistólica: ${apartBy(f, 'mmHg más baja con la primera', 'mmHg más alta con la primera', say)}`,
+  diastolicApart: (f, say) =>
+    `Diastólica: ${apartBy(f, 'mmHg más baja con la primera', 'mmHg más alta con la primera', say)}`,
+  wrongApart: (f, say) =>
+    `Personas en una categoría equivocada: ${apartBy(f, 'puntos porcentuales menos con la primera', 'puntos porcentuales más con la primera', say)}`,
+  minutesApart: (f, say) =>
+    `Tiempo de clínica por persona: ${apartBy(f, 'minutos menos con la primera', 'minutos más con la primera', say)}`,
   biasSystolic: 'Sistólica demasiado alta (+) o baja (−)',
   biasDiastolic: 'Diastólica demasiado alta (+) o baja (−)',
   sdSystolic: 'Sistólica: DE del error',
@@ -99,7 +115,6 @@ export const plan: Reworded<typeof english> = {
   within5: 'Sistólica a no más de 5 mmHg',
   within10: 'Sistólica a no más de 10 mmHg',
   within15: 'Sistólica a no más de 15 mmHg',
-  wrongCategory: 'Personas en una categoría equivocada',
   up: 'Categoría demasiado alta',
   down: 'Categoría demasiado baja',
   minutes: 'Minutos de clínica por persona',

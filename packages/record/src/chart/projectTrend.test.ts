@@ -228,6 +228,22 @@ describe('what others say in a trend', () => {
     ]);
   });
 
+  // FHIR R4, Observation.status: `corrected` changes what was said before; nothing says what.
+  test('a value that may have been corrected, and the correction, say so of themselves', () => {
+    const order = { source: { format: 'fhir', id: 'urn:orders|7' } } as const;
+    const hour = (at: string) => ({ saidAt: `2026-11-25T${at}:00:00Z` });
+    const all = [
+      said(2, 5, pulse, { ...order, ...hour('20') }),
+      said(3, 8, { of: 'pulse', perMinute: 96 }, { ...order, ...hour('21'), status: 'corrected' }),
+      said(4, 9, pulse),
+    ];
+    expect(elsewhere(all).flatMap(({ points }) => points.map(({ unclear }) => unclear))).toEqual([
+      'may-be-corrected',
+      'correction',
+      null,
+    ]);
+  });
+
   test('what was taken back is not drawn; what was amended is drawn as it stands', () => {
     const amends = { entry: idOf(2), reason: 'other', text: 'x' } as const;
     const first = said(2, 5, pulse);

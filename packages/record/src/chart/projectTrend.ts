@@ -8,6 +8,7 @@ import { notReliedOn } from './notReliedOn.js';
 import { pressureWritten } from './pressureWritten.js';
 import type { Chart } from './projectChart.js';
 import { type RoundAverage, roundAverage } from './roundAverage.js';
+import { type UnclearCorrection, unclearCorrections } from './unclearCorrections.js';
 import type { RulesOf } from './valueStanding.js';
 
 /**
@@ -44,6 +45,8 @@ export type TrendPoint = {
   readonly isAmended: boolean;
   /** The gauge that it was read from, where that failed a check, so that it is in doubt; else null. */
   readonly failedGauge: string | null;
+  /** Of a value from elsewhere, that nobody knows whether it was corrected, or what it corrects; null or absent: it is neither. */
+  readonly unclear?: UnclearCorrection['is'] | null;
   /** How many things its reader must know, as the chart says them beside it. */
   readonly flags: number;
 };
@@ -110,6 +113,7 @@ export function projectTrend(chart: Chart, rulesOf: RulesOf, gauges: Gauges = []
  * one way stand together, under the id of their first entry. What was taken back is not drawn.
  */
 export function trendFromElsewhere({ reported }: Chart): readonly TrendRound[] {
+  const unclear = unclearCorrections(reported.flatMap(({ story }) => story));
   const together = new Map<string, TrendRound & { readonly points: TrendPoint[] }>();
   for (const { current, standing } of reported) {
     if (standing === 'entered-in-error') continue;
@@ -128,6 +132,7 @@ export function trendFromElsewhere({ reported }: Chart): readonly TrendRound[] {
         isByHand: false,
         isAmended: false,
         failedGauge: null,
+        unclear: unclear.get(entry.id)?.is ?? null,
         flags: 0,
       };
       const group = together.get(key);

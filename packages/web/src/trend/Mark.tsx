@@ -1,5 +1,5 @@
 import type { TrendValue } from '@evenfall/record';
-import { numbersOf } from './bands.js';
+import { isUpOrLying, numbersOf } from './bands.js';
 
 type MarkProps = {
   readonly value: TrendValue;
@@ -61,8 +61,22 @@ export function Mark({ isStruck = false, ...props }: MarkProps) {
   return (
     <>
       <Shape {...props} />
+      {isUpOrLying(value) ? <Foot {...props} isUp={value.posture === 'stand'} /> : null}
       {middle === null ? null : stroke(x, middle)}
     </>
+  );
+}
+
+/** Under a pressure that was not taken sitting: an upright stroke for standing, a level one for lying. Our decision. */
+function Foot({ value, x, y, weight, isUp }: MarkProps & { readonly isUp: boolean }) {
+  const [systolic = 0, diastolic] = numbersOf(value);
+  // Below the caret of the diastolic; by feel, below the stroke under the systolic.
+  const foot = diastolic === undefined ? y(systolic) + 16 : y(diastolic) + RISE + 3;
+  return (
+    <path
+      className={`trend-mark trend-${weight}`}
+      d={isUp ? `M${x} ${foot} v9` : `M${x - WING} ${foot + 1} h${2 * WING}`}
+    />
   );
 }
 

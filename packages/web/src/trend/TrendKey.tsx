@@ -1,6 +1,7 @@
 import type { TrendRound, TrendValue } from '@evenfall/record';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
+import { isUpOrLying } from './bands.js';
 import { Mark } from './Mark.js';
 
 const AT = 10;
@@ -31,6 +32,13 @@ export function TrendKey({ rounds }: { readonly rounds: readonly TrendRound[] })
           <Mark value={pressure(1, null)} x={AT} y={tall} weight="plain" isDoubtful={false} />
         </Sample>
       ) : null}
+      {(['stand', 'lie'] as const).map((posture) =>
+        has((value) => isUpOrLying(value) && (value.posture === 'stand') === (posture === 'stand')) ? (
+          <Sample key={posture} text={words.sentence(`trend.key-${posture}`)}>
+            <Mark value={{ ...pressure(1, 0), posture }} x={AT} y={short} weight="plain" isDoubtful={false} />
+          </Sample>
+        ) : null,
+      )}
       {rounds.some(({ average, isNotReliedOn }) => average !== null && !isNotReliedOn) ? (
         <Sample text={words.sentence('trend.keyAverage')}>
           <Mark value={pressure(1, 0)} x={AT} y={tall} weight="bold" isDoubtful={false} />
@@ -71,11 +79,16 @@ function Sample({ text, children }: { readonly text: string; readonly children: 
   );
 }
 
-function pressure(systolic: number, diastolic: number | null): TrendValue {
+function pressure(systolic: number, diastolic: number | null): TrendValue & { readonly of: 'pressure' } {
   return { of: 'pressure', systolic, diastolic, ...PLACE };
 }
 
 /** A sample from high to low. */
 function tall(number: number): number {
   return number === 1 ? 9 : 17;
+}
+
+/** The same with room for a mark under it. */
+function short(number: number): number {
+  return number === 1 ? 8 : 9;
 }

@@ -1,4 +1,4 @@
-import { inUnit } from '@evenfall/clinical';
+import { inUnit, type Posture } from '@evenfall/clinical';
 import type { TrendPoint, TrendRound, TrendValue } from '@evenfall/record';
 
 /** What is drawn on one scale, one above the other. Pressure and pulse share one, as on paper. */
@@ -80,4 +80,11 @@ export function bandsOf(
     ] as const;
     return [{ ...band, points, range, onScale }];
   });
+}
+
+/** Whether a pressure was taken standing or lying: it is no swing beside one taken sitting. */
+export function isUpOrLying(
+  value: TrendValue,
+): value is TrendValue & { readonly of: 'pressure'; readonly posture: Posture } {
+  return value.of === 'pressure' && value.posture !== null && value.posture !== 'sit';
 }

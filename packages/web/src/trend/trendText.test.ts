@@ -52,3 +52,20 @@ test('another sign in its own figures', () => {
   expect(readText(taken, 'pulse', words)).toBe('76');
   expect(readText(taken, 'consciousness', words)).toMatch(/confus/i);
 });
+
+// 148/92 sitting and 112/70 standing are no swing: the posture stands beside the number (common practice, no source).
+test('a pressure that was not taken sitting says in what posture', () => {
+  const standing = { ...pressure(112, 70, '112/70'), posture: 'stand' } as TrendValue;
+  const lying = { ...pressure(140, 86, '140/86'), posture: 'lie' } as TrendValue;
+  expect(readText(round([pressure(148, 92, '148/92'), standing, lying]), 'pressure', words)).toBe(
+    '148/92, 112/70 (standing), 140/86 (lying on the back)',
+  );
+});
+
+test('a value from elsewhere that may have been corrected, or is a correction of nobody knows which, says so', () => {
+  const said = round([pressure(148, 92, '148/92')]);
+  const is = (unclear: 'may-be-corrected' | 'correction') =>
+    readText({ ...said, points: said.points.map((one) => ({ ...one, unclear })) }, 'pressure', words);
+  expect(is('may-be-corrected')).toBe('148/92 (may have been corrected since)');
+  expect(is('correction')).toBe('148/92 (a correction, nobody knows of which)');
+});

@@ -2,7 +2,7 @@ import { inUnit } from '@evenfall/clinical';
 import type { TrendElsewhere, TrendPoint, TrendRound, TrendValue } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { stampText } from '../app/times.js';
-import type { BandId } from './bands.js';
+import { type BandId, isUpOrLying } from './bands.js';
 
 /** A value as the trade writes it, without its unit. */
 export function trendText(value: TrendValue, words: Words): string {
@@ -33,17 +33,19 @@ export function averageText({ average }: TrendRound, words: Words): string | nul
   return words.sentence('trend.average', { readings: average.readings, text });
 }
 
-/** What must be known of a value beside its number, in a word each: how it stands, and that its gauge failed. */
+/** What must be known of a value beside its number, in a word each: in what posture where not sitting, how it stands, and that its gauge failed. */
 export function marksOf(
-  { value, isByHand, isAmended, isContested, failedGauge }: TrendPoint,
+  { value, isByHand, isAmended, isContested, failedGauge, unclear = null }: TrendPoint,
   words: Words,
 ): readonly string[] {
   return [
+    ...(isUpOrLying(value) ? [words.sentence(`pressure.${value.posture}Posture`)] : []),
     ...(isAmended ? [words.sentence('chart.printedAmended')] : []),
     ...(isByHand ? [words.sentence('people.byHand')] : []),
     ...(isContested ? [words.sentence('trend.contested')] : []),
     ...(value.of === 'pressure' && !value.isAveraged ? [words.sentence('trend.elsewhere')] : []),
     ...(failedGauge === null ? [] : [words.sentence('trend.gaugeFailed', { name: failedGauge })]),
+    ...(unclear === null ? [] : [words.sentence(`trend.${unclear}`)]),
   ];
 }
 

@@ -21,6 +21,8 @@ export const trend = {
   keyDiastolic: 'diastolic',
   keyPulse: 'pulse',
   keyFelt: 'by feel: no diastolic',
+  'key-stand': 'an upright stroke under it: standing',
+  'key-lie': 'a level stroke under it: lying',
   keyAverage: 'what the round comes to; its readings are thin beside it',
   keyOther: 'another site than the upper arm, a gauge that failed, or amendments that disagree',
   span: 'How far back',
@@ -49,6 +51,8 @@ export const trend = {
   consciousness: 'Consciousness',
   notice: (f: { flags: number }, say: Say) =>
     `${say.counted(f.flags, { one: 'thing', other: 'things' })} to know: see the chart`,
+  'may-be-corrected': 'may have been corrected since',
+  correction: 'a correction, nobody knows of which',
   contested: 'amendments disagree',
   elsewhere: 'another site',
   notReliedOn: 'seen by a supervisor, and not relied on',

@@ -45,7 +45,7 @@ export function BesideSeries({ person, series, value, others, rulesFor }: Beside
       className={other === undefined ? 'not-printed' : undefined}
       aria-label={words.sentence('away.besideTitle')}
     >
-      <h2 ref={heading} tabIndex={-1}>
+      <h2 ref={heading} tabIndex={-1} className="away-beside">
         {words.sentence('away.besideTitle')}
       </h2>
       <Field label={words.sentence('away.besideWhich')}>

@@ -322,4 +322,4 @@ export const FAILED_GAUGE = {
       { of: 'comparison', afterMs: null, failedMs: Date.parse('2026-11-26T08:00:00Z'), untilMs: null },
     ],
   },
-} as unknown as BundleOf['gaugesNow'][number];
+} as unknown as NonNullable<BundleOf['gaugesNow']>[number];

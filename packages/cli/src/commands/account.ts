@@ -148,7 +148,8 @@ async function agentCalled(socket: string, name: string, accounts: readonly Acco
   const called = agents.filter(
     (one) => one.name === name && !accounts.some(({ agent }) => agent.id === one.id),
   );
-  return called.length === 1 && called[0] !== undefined ? called[0] : { id: v7(), name };
+  const [only] = called;
+  return { id: called.length === 1 && only !== undefined ? only.id : v7(), name };
 }
 
 function changeOf({ doing, roles }: Act, passPhrase: string): object {

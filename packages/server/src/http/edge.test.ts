@@ -128,7 +128,10 @@ describe('the edge of the server', () => {
       statuses.push((await clinic.send('POST', '/api/agents', sent)).status);
     }
     expect(statuses).toEqual([201, 200, 409]);
-    expect((await clinic.send('GET', '/api/agents')).body.agents).toContainEqual(agent);
+    expect((await clinic.send('GET', '/api/agents')).body.agents).toContainEqual({
+      ...agent,
+      isLearning: false,
+    });
   });
 
   test('nothing of all this was a fault of the program', () => {

@@ -69,8 +69,8 @@ describe('an entry in its row', () => {
 
   test('throws rather than guess where a row cannot be read, and names no value', async () => {
     const row = await keptRow(clinic.pulse(person, 19, 15));
-    const newer = { ...row, schema: 2 };
-    expect(() => entryOf(newer)).toThrow(`entry ${row.id} (count 2) cannot be read: /schema: unknown-id`);
+    const newer = { ...row, schema: 3 };
+    expect(() => entryOf(newer)).toThrow(`entry ${row.id} (count 3) cannot be read: /schema: unknown-id`);
     const damaged = { ...row, content: { note: 'private words' } };
     expect(() => entryOf(damaged)).toThrow(/\/content\/evidence: missing/);
     expect(() => entryOf(damaged)).not.toThrow(/private/);

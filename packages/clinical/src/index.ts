@@ -374,7 +374,7 @@ export type { PlanRules } from './round/planRules.js';
 export { DEFAULT_PLAN_RULES } from './round/planRules.js';
 export type { Preparation } from './round/preparation.js';
 export {
-  isCuffKnown,
+  areCuffPointsKnown,
   isOfCuff,
   PREPARATION,
   PREPARATION_OF_CUFF,

@@ -49,6 +49,6 @@ export function isOfCuff(one: Preparation): boolean {
  *
  * Source: none; that what was not asked yet is not known, and not fine, is our decision.
  */
-export function isCuffKnown(exceptions: readonly Preparation[] | null, wasCuffOn: boolean): boolean {
+export function areCuffPointsKnown(exceptions: readonly Preparation[] | null, wasCuffOn: boolean): boolean {
   return wasCuffOn || exceptions === null || exceptions.some(isOfCuff);
 }

@@ -1,4 +1,4 @@
-import { isCuffKnown, isRestKnown } from '@evenfall/clinical';
+import { areCuffPointsKnown, isRestKnown } from '@evenfall/clinical';
 import type { RoundContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 
@@ -16,7 +16,7 @@ type Prepared = {
 export function preparedText({ exceptions, rest, signs }: Prepared, words: Words): string {
   if (exceptions === null) return words.sentence('prepare.notLooked');
   const isKnown = isRestKnown(exceptions, rest);
-  const isCuff = isCuffKnown(
+  const isCuff = areCuffPointsKnown(
     exceptions,
     signs.some((one) => one.sign === 'pressure' && 'entries' in one),
   );

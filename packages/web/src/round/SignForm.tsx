@@ -33,6 +33,8 @@ export function useSigning({ round, person, standing }: SignProps): Signing {
   const { agent } = signer;
   const { book } = useBook();
   const [asked, setAsked] = useState(0);
+  /** Whether the round was not any more what this page showed when it was signed. */
+  const [isChanged, setChanged] = useState(false);
   const [, go] = useLocation();
   const form = useId();
   // A learner is not asked for a pregnancy in front of the class.
@@ -41,14 +43,19 @@ export function useSigning({ round, person, standing }: SignProps): Signing {
     ...missingOf({ ...standing, unasked }, agent !== null, app.words),
     ...(withWrongCuff(round.draft).length === 0 ? [] : [app.words.sentence('review.cuffWrong')]),
   ];
+  const says = [...missing, ...(isChanged ? [app.words.sentence('review.changedMeanwhile')] : [])];
   const submit = (event: FormEvent) => {
     event.preventDefault();
     setAsked(asked + 1);
+    setChanged(false);
     if (missing.length > 0 || agent === null) return;
-    sign(app, round, { ...signer, agent });
+    if (!sign(app, round, { ...signer, agent })) {
+      setChanged(true);
+      return;
+    }
     go(`/people/${person}`, { replace: true });
   };
-  return { form, signer, missing, isAsking: unasked.length > 0, asked, submit };
+  return { form, signer, missing: says, isAsking: unasked.length > 0, asked, submit };
 }
 
 /** Who signs, in what role, and what is missing once it was asked for. */

@@ -6,7 +6,12 @@ import type { Round } from './useRound.js';
 import { signed } from './waiting.js';
 import { isOfAnother } from './whose.js';
 
-/** Signs a round: from now on it is never changed. It waits on this device until the server has it. */
+/**
+ * Signs a round: from now on it is never changed. It waits on this device until the server has it.
+ *
+ * @returns false, with nothing signed, where the round on this device is not the one that was shown (another tab went on
+ * with it) or is another's
+ */
 export function sign(
   app: App,
   { draft, facts, inForce }: Pick<Round, 'draft' | 'facts' | 'inForce'>,
@@ -15,8 +20,9 @@ export function sign(
     role,
     isPreliminary,
   }: { readonly agent: string; readonly role: Role; readonly isPreliminary: boolean },
-): void {
+): boolean {
   const { store, clock, program } = app;
+  let isSigned = false;
   store.change((state) => {
     const { kept } = state;
     // What another measured is not theirs to sign, whatever a page shows.
@@ -34,10 +40,12 @@ export function sign(
     });
     const { round, person } = draft;
     const waiting = { round, person, entries, draft: asSigned, tries: 0, refused: null };
+    isSigned = true;
     return {
       ...state,
       kept: signed({ ...withoutFormsOf(kept, draft.round), sequence: kept.sequence + 1 }, waiting),
     };
   });
-  void app.sending.now();
+  if (isSigned) void app.sending.now();
+  return isSigned;
 }

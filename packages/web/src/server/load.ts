@@ -2,7 +2,8 @@ import type { Answer } from '@evenfall/api';
 import { keptProtocol } from '@evenfall/clinical';
 import { type Book, type InForce, inForceUnder, NOTHING_CHOSEN } from '@evenfall/record';
 import type { App } from '../app/context.js';
-import { ASKED, type Asked, type Known, recordKey } from '../store/known.js';
+import { ASKED, type Asked, recordKey } from '../store/known.js';
+import { asking } from './asking.js';
 
 /** The book of the bedside. The other two have screens of their own. */
 export const BOOK = 'care' as const satisfies Book;
@@ -28,22 +29,20 @@ export function afterAskingClass<T>(was: Asked<T>, answer: Answer<T>, unreadable
   return asked.is === 'missing' ? { is: 'missing', value: null } : asked;
 }
 
-export function know({ store }: Loading, change: (known: Known) => Known): void {
-  store.change((state) => ({ ...state, known: change(state.known) }));
-}
-
 /** What this server is: told to everybody, signed in or not. */
 export async function loadSite(app: Loading) {
+  const tell = asking(app, 'site');
   const about = await app.server.call('about', {});
-  know(app, (known) => ({ ...known, about: afterAsking(known.about, about) }));
+  tell(about, (known) => ({ ...known, about: afterAsking(known.about, about) }));
   return about;
 }
 
 /** What this server is, and the rules in force in it. */
 export async function loadAbout(app: Loading): Promise<void> {
+  const tell = asking(app, 'rules in force');
   const about = await loadSite(app);
   const inForce = about.ok ? await rulesOf(app, about.value.protocolVersion) : about;
-  know(app, (known) => ({ ...known, inForce: afterAsking(known.inForce, inForce) }));
+  tell(inForce, (known) => ({ ...known, inForce: afterAsking(known.inForce, inForce) }));
 }
 
 /** The rules of a protocol version, of whichever schema it is kept in. */
@@ -61,9 +60,10 @@ async function rulesOf({ server }: Loading, version: string | null): Promise<Ans
 
 /** The rules of every protocol version kept here; those that this page cannot read are not among them. */
 export async function loadRules(app: Loading): Promise<void> {
+  const tell = asking(app, 'rules');
   const answer = await app.server.call('listProtocols', {});
   const rules = answer.ok ? { ...answer, value: readable(answer.value.protocols) } : answer;
-  know(app, (known) => ({ ...known, rules: afterAsking(known.rules, rules) }));
+  tell(rules, (known) => ({ ...known, rules: afterAsking(known.rules, rules) }));
 }
 
 function readable(
@@ -78,24 +78,27 @@ function readable(
 }
 
 export async function loadAgents(app: Loading): Promise<void> {
+  const tell = asking(app, 'agents');
   const answer = await app.server.call('listAgents', {});
   const agents = answer.ok ? { ...answer, value: answer.value.agents } : answer;
-  know(app, (known) => ({ ...known, agents: afterAsking(known.agents, agents) }));
+  tell(agents, (known) => ({ ...known, agents: afterAsking(known.agents, agents) }));
 }
 
 export async function loadPeople(app: Loading): Promise<void> {
+  const tell = asking(app, 'people');
   const answer = await app.server.call('listPersons', { params: { book: BOOK } });
   const people = answer.ok ? { ...answer, value: answer.value.persons } : answer;
   const unreadable = answer.ok ? answer.value.unreadable : 0;
-  know(app, (known) => ({ ...known, people: afterAsking(known.people, people, unreadable) }));
+  tell(people, (known) => ({ ...known, people: afterAsking(known.people, people, unreadable) }));
 }
 
 export async function loadRecord(app: Loading, person: string, book: Book = BOOK): Promise<void> {
-  const answer = await app.server.call('readPerson', { params: { book, person } });
   const key = recordKey(book, person);
+  const tell = asking(app, `record ${key}`);
+  const answer = await app.server.call('readPerson', { params: { book, person } });
   const after = book === 'class' ? afterAskingClass : afterAsking;
   const unreadable = answer.ok ? answer.value.unreadable : 0;
-  know(app, (known) => ({
+  tell(answer, (known) => ({
     ...known,
     records: { ...known.records, [key]: after(known.records[key] ?? ASKED, answer, unreadable) },
   }));

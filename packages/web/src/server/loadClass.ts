@@ -1,7 +1,8 @@
 import type { ClassSessionRecord, PersonRow } from '@evenfall/api';
 import { withoutEnded, withoutSession } from '../class/forget.js';
 import { ASKED } from '../store/known.js';
-import { afterAsking, afterAskingClass, know, type Loading } from './load.js';
+import { asking } from './asking.js';
+import { afterAsking, afterAskingClass, type Loading } from './load.js';
 
 const NOTHING_LATEST: PersonRow['latest'] = {
   pulse: null,
@@ -18,9 +19,10 @@ const NOTHING_LATEST: PersonRow['latest'] = {
 
 /** The open class sessions. What this device still keeps of any other goes. */
 export async function loadClassSessions(app: Loading): Promise<void> {
+  const tell = asking(app, 'class sessions');
   const answer = await app.server.call('listClassSessions', {});
   const sessions = answer.ok ? { ...answer, value: answer.value.sessions } : answer;
-  know(app, (known) => ({ ...known, classSessions: afterAsking(known.classSessions, sessions) }));
+  tell(sessions, (known) => ({ ...known, classSessions: afterAsking(known.classSessions, sessions) }));
   if (!sessions.ok) return;
   const open = sessions.value.map(({ id }) => id);
   app.store.change((state) => ({ ...state, kept: withoutEnded(state.kept, open) }));
@@ -28,6 +30,7 @@ export async function loadClassSessions(app: Loading): Promise<void> {
 
 /** An open class session with its people and their newest values. One that was ended is forgotten here as well. */
 export async function loadClass(app: Loading, session: string): Promise<void> {
+  const tell = asking(app, `class ${session}`);
   const [found, people] = await Promise.all([
     app.server.call('readClassSession', { params: { session } }),
     app.server.call('listPersons', { params: { book: 'class' } }),
@@ -38,7 +41,7 @@ export async function loadClass(app: Loading, session: string): Promise<void> {
       ? { ...found, value: { session: found.value.session, rows: rowsOf(found.value, people.value.persons) } }
       : people;
   const unreadable = people.ok ? people.value.unreadable : 0;
-  know(app, (known) => ({
+  tell(answer, (known) => ({
     ...known,
     classes: {
       ...known.classes,
@@ -51,6 +54,7 @@ export async function loadClass(app: Loading, session: string): Promise<void> {
 /** The people of the class book who are in no open session: of them something was kept by agreement. */
 export async function loadClassKept(app: Loading): Promise<void> {
   const { server } = app;
+  const tell = asking(app, 'kept of classes');
   const [people, listed] = await Promise.all([
     server.call('listPersons', { params: { book: 'class' } }),
     server.call('listClassSessions', {}),
@@ -62,12 +66,12 @@ export async function loadClassKept(app: Loading): Promise<void> {
   const failed = [listed, ...read].find(({ ok }) => !ok);
   if (!people.ok || (failed !== undefined && !failed.ok)) {
     const answer = people.ok ? (failed as Extract<typeof failed, { ok: false }>) : people;
-    know(app, (known) => ({ ...known, classKept: afterAsking(known.classKept, answer) }));
+    tell(answer, (known) => ({ ...known, classKept: afterAsking(known.classKept, answer) }));
     return;
   }
   const present = read.flatMap((one) => (one.ok ? one.value.persons.map(({ id }) => id) : []));
   const value = people.value.persons.filter(({ id }) => !present.includes(id));
-  know(app, (known) => ({ ...known, classKept: { is: 'here', value } }));
+  tell(people, (known) => ({ ...known, classKept: { is: 'here', value } }));
 }
 
 function rowsOf({ persons }: ClassSessionRecord, rows: readonly PersonRow[]): PersonRow[] {

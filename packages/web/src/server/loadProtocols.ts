@@ -1,7 +1,9 @@
-import { afterAsking, know, type Loading } from './load.js';
+import { asking } from './asking.js';
+import { afterAsking, type Loading } from './load.js';
 
 /** The protocol versions of the place, and who put which in force when. */
 export async function loadPlaceProtocols(app: Loading): Promise<void> {
+  const tell = asking(app, 'protocols of the place');
   const [kept, chosen] = await Promise.all([
     app.server.call('listProtocols', {}),
     app.server.call('listProtocolChoices', {}),
@@ -11,5 +13,5 @@ export async function loadPlaceProtocols(app: Loading): Promise<void> {
     : !chosen.ok
       ? chosen
       : { ...chosen, value: { ...chosen.value, protocols: kept.value.protocols } };
-  know(app, (known) => ({ ...known, placeProtocols: afterAsking(known.placeProtocols, answer) }));
+  tell(answer, (known) => ({ ...known, placeProtocols: afterAsking(known.placeProtocols, answer) }));
 }

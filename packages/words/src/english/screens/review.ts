@@ -57,6 +57,7 @@ export const review = {
   cuffWrong: 'The cuff of a pressure is none of the list in force: choose the one that was used.',
   cuffUsed: 'Cuff used',
   cannotYet: 'Not ready to sign:',
+  changedMeanwhile: 'Another page of this device changed this round: look again, then sign.',
   needsAgent: 'Choose who is measuring.',
   needs: (f: Text) => `${f.text}: take it or say why not.`,
   unaskedFeatures:

@@ -58,6 +58,7 @@ export const review: Reworded<typeof english> = {
   cuffWrong: 'El manguito de una presión no es de la lista vigente: elija el que se usó.',
   cuffUsed: 'Manguito usado',
   cannotYet: 'Aún no se puede firmar:',
+  changedMeanwhile: 'Otra página de este dispositivo cambió esta ronda: vuelva a mirarla y fírmela después.',
   needsAgent: 'Elija quién mide.',
   needs: (f) => `${f.text}: tómelo o diga por qué no.`,
   unaskedFeatures:

@@ -5,6 +5,11 @@ import { EvenfallServer } from './server.js';
 export { expect };
 
 type Fixtures = {
+  /**
+   * Whether the browser keeps the program itself by a service worker. Keeping all of it anew for each test costs as much as
+   * the test, so that the others run as in a window that has none.
+   */
+  isProgramKept: boolean;
   /** The invented clinic, new for each file of tests: what one file does to it (erase somebody) no other meets. */
   demo: EvenfallServer;
   /** Fails the test if the page asked anybody but its own server for anything, or broke its own rules. */
@@ -41,6 +46,13 @@ export const test = base.extend<Fixtures, WorkerFixtures>({
     { scope: 'worker' },
   ],
   demo: async ({ demos }, use, { file }) => use(await demos.of(file)),
+  isProgramKept: [false, { option: true }],
+  context: async ({ context, isProgramKept }, use) => {
+    if (!isProgramKept) {
+      await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
+    }
+    await use(context);
+  },
   watched: [
     async ({ page }, use) => {
       const foreign: string[] = [];

@@ -1,6 +1,8 @@
 import { beginRound, expect, test } from './evenfall.js';
 import { EvenfallServer } from './server.js';
 
+test.use({ isProgramKept: true });
+
 const ADA = { id: '01950000-0000-7000-8000-00000000ada1', name: 'Ada Thorn (invented)' };
 const FIRST = 'seven lanterns in a row';
 const OWN = 'a lamp beside the green door';

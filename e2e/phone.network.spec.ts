@@ -4,6 +4,8 @@ import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { beginRound, expect, expectAccessible, notDone, test, typeOnKeypad } from './evenfall.js';
 import { EvenfallServer } from './server.js';
 
+test.use({ isProgramKept: true });
+
 /** A browser of its own that knows the server's authority, as a phone does after it was made to trust it. */
 async function phoneTrusting(
   server: EvenfallServer,

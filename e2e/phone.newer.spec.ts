@@ -5,6 +5,8 @@ import { fileURLToPath } from 'node:url';
 import { freshFolder, startServer } from '../packages/server/prove/serverUnderTest.mjs';
 import { beginRound, expect, test, typeOnKeypad } from './evenfall.js';
 
+test.use({ isProgramKept: true });
+
 const dist = fileURLToPath(new URL('../packages/web/dist', import.meta.url));
 
 test('a newer Evenfall is said on a page of the older one, waits for a hand, and loses nothing of the round', async ({

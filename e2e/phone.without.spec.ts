@@ -1,5 +1,7 @@
 import { beginRound, expect, expectAccessible, test } from './evenfall.js';
 
+test.use({ isProgramKept: true });
+
 /** Without the server, at a phone's size: what stays of the start page, of a round, and of readings from away. */
 test('without the server the invented clinic stays marked, whom the device knows is listed, a round keeps its room, and readings are typed and signed', async ({
   page,

@@ -259,9 +259,10 @@ describe("a learner's series", () => {
 
   test('is preliminary and waits for a supervisor until one agrees, and is alerted on all the same', () => {
     expect(standing()).toEqual([true, [idOf(501)]]);
-    expect(standing(signed(2, false, 5))).toEqual([true, [idOf(501)]]);
+    // Looked at and not relied on: it stays preliminary, and nothing more is asked of a supervisor.
+    expect(standing(signed(2, false, 5))).toEqual([true, []]);
     expect(standing(signed(2, true, 5))).toEqual([false, []]);
-    expect(standing(signed(2, true, 5), signed(3, false, 6))).toEqual([true, [idOf(501)]]);
+    expect(standing(signed(2, true, 5), signed(3, false, 6))).toEqual([true, []]);
     expect(projectLatest([learners]).toCountersign).toBe(1);
   });
 
@@ -269,7 +270,8 @@ describe("a learner's series", () => {
     const content = seriesContentOf(homeEvidence(H1.slice(0, 20), { status: 'preliminary' }), ISH);
     const amends = { entry: idOf(1), reason: 'other' as const, text: 'more days' };
     const again = kept(frame('series', content, { id: idOf(9), round: idOf(501), sequence: 9, amends }), 9);
-    expect(standing(signed(2, true, 5), again)[0]).toBe(true);
+    expect(standing(signed(2, true, 5), again)).toEqual([true, [idOf(501)]]);
+    expect(standing(signed(2, false, 5), again)).toEqual([true, [idOf(501)]]);
     expect(chartSeries([series(1)], rulesOf, ISH)[0]?.isPreliminary).toBe(false);
   });
 });

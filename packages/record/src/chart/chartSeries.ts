@@ -10,7 +10,7 @@ import { onDay } from '../person/onDay.js';
 import { standingFacts } from '../person/standingFacts.js';
 import { firstDifference } from '../recompute/nearly.js';
 import { type AmendedEntry, gatherAmendments } from './amendmentTree.js';
-import { type Closed, type Countersigned, isAgreed, isLearners } from './projectChart.js';
+import { type Closed, type Countersigned, lastWord, isLearners } from './projectChart.js';
 import type { RulesOf } from './valueStanding.js';
 
 type Stored<K extends StoredEntry['kind']> = Extract<StoredEntry, { readonly kind: K }>;
@@ -42,6 +42,8 @@ export type ChartedSeries = {
   readonly isInError: boolean;
   /** A learner's series that nobody qualified has countersigned. */
   readonly isPreliminary: boolean;
+  /** A preliminary one of which no supervisor said anything, or anything that still holds. */
+  readonly isToCountersign: boolean;
   /** What supervisors said of it, in order of recording. */
   readonly countersigned: readonly Countersigned[];
   /** The first and the last local day with a reading (`YYYY-MM-DD`). */
@@ -103,6 +105,8 @@ export function chartSeries(
     const rules = presetVersion === null ? NOTHING_CHOSEN : rulesOf(presetVersion);
     const days = content.readings.map(({ at }) => at.at.slice(0, 'YYYY-MM-DD'.length)).sort();
     const isInError = amended.current.length === 0;
+    const isLearnersHere = !isInError && isLearners(amended);
+    const word = lastWord(amended, [], { countersigned });
     const known = ({ content: of, measuredAt }: Stored<'series'>): SeriesContent => {
       const learnt = onDay(facts, measuredAt.at.slice(0, 'YYYY-MM-DD'.length));
       const isPregnant = learnt.isPregnant ?? of.facts.isPregnant;
@@ -120,7 +124,8 @@ export function chartSeries(
         amended,
         content,
         isInError,
-        isPreliminary: !isInError && isLearners(amended) && !isAgreed(amended, [], { countersigned }),
+        isPreliminary: isLearnersHere && word !== 'agreed',
+        isToCountersign: isLearnersHere && word === null,
         countersigned,
         from: days[0] ?? '',
         until: days.at(-1) ?? '',

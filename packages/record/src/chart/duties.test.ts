@@ -425,8 +425,23 @@ describe('a learner’s round', () => {
     );
   });
 
+  test('that a supervisor does not rely on waits for nobody, until it is amended; it stays preliminary', () => {
+    const waits = (entries: StoredEntry[]) => projectDuties(entries).toCountersign;
+    const refused = [...learnt, countersigning(20, false, 5)];
+    expect([isPreliminary(refused), waits(refused)]).toEqual([true, []]);
+    expect(projectLatest(refused)).toMatchObject({ toCountersign: 0, pressure: { preliminary: true } });
+    expect(waits([...learnt, countersigning(20, true, 5), countersigning(21, false, 8)])).toEqual([]);
+    const put = amending(60, 10, [118, 72]);
+    expect(waits([...refused, put])).toEqual([idOf(110)]);
+    expect(waits([...refused, resigned(22, 9)])).toEqual([idOf(110)]);
+    expect(waits([...refused, { ...put, agent: idOf(9009) }])).toEqual([]);
+    expect(waits([...refused, put, countersigning(61, false, 95)])).toEqual([]);
+  });
+
   test('that was countersigned in error waits again', () => {
     expect(isPreliminary([...learnt, countersigning(21, true, 8), gone(50, 21, 9)])).toBe(true);
+    const refused = [...learnt, countersigning(21, false, 8), gone(50, 21, 9)];
+    expect(projectDuties(refused).toCountersign).toEqual([idOf(110)]);
   });
 });
 

@@ -21,7 +21,7 @@ export type OpenActNow = RoundValueKept['actNow'][number] & {
 export type Duties = {
   readonly actNow: readonly OpenActNow[];
   readonly rechecks: readonly DueRecheck[];
-  /** Learners' rounds, and rounds of their series, that no supervisor has agreed to. */
+  /** Learners' rounds, and rounds of their series, of which no supervisor has said anything yet that still holds. */
   readonly toCountersign: readonly string[];
   /** Diaries that are out, whether or not they are due back yet; the first due first. */
   readonly diaries: readonly DueDiary[];
@@ -50,8 +50,8 @@ export function dutiesOf(
     actNow: [...rounds.flatMap((round) => openIn(round, rulesOf)), ...openInSeries(series)],
     rechecks: rechecksOf(rounds, rulesOf),
     toCountersign: [
-      ...rounds.filter(({ isPreliminary }) => isPreliminary).map(({ id }) => id),
-      ...series.filter(({ isPreliminary }) => isPreliminary).map(({ round }) => round),
+      ...rounds.filter(({ isToCountersign }) => isToCountersign).map(({ id }) => id),
+      ...series.filter(({ isToCountersign }) => isToCountersign).map(({ round }) => round),
     ],
     diaries: diariesOut(entries),
     awayUntil: series.find(({ isInError, until }) => !isInError && until !== '')?.until ?? null,

@@ -15,6 +15,8 @@ export type ChartRound = {
   readonly unsigned: readonly string[];
   /** A learner's round that nobody qualified has countersigned. */
   readonly isPreliminary: boolean;
+  /** A preliminary one of which no supervisor said anything, or anything that still holds. */
+  readonly isToCountersign: boolean;
   /** What supervisors said of its signings, in order of recording. */
   readonly countersigned: readonly Countersigned[];
   /** What closes its acts-now, in order of recording. */
@@ -107,11 +109,13 @@ function sayings(round: Writable, about: About) {
   const isInError = signings.length > 0 && standing.length === 0;
   const named = new Set((isInError ? signings.flatMap(({ story }) => story) : standing).flatMap(namedIn));
   const isNamed = ({ story }: AmendedEntry) => story.some(({ id }) => named.has(id));
+  const words = signings
+    .filter((signing) => signing.current.length > 0 && isLearners(signing))
+    .map((signing) => lastWord(signing, values, about));
   return {
     unsigned: values.filter((value) => !isNamed(value)).map(({ original }) => original.id),
-    isPreliminary: signings.some(
-      (signing) => signing.current.length > 0 && isLearners(signing) && !isAgreed(signing, values, about),
-    ),
+    isPreliminary: words.some((word) => word !== 'agreed'),
+    isToCountersign: words.includes(null),
     ...about,
     isInError,
     values: isInError ? values.map(inError) : values,
@@ -125,21 +129,24 @@ export function isLearners({ story }: AmendedEntry): boolean {
   );
 }
 
+/** What a supervisor last said of a signing. */
+export type SupervisorWord = 'agreed' | 'not-relied-on';
+
 /**
- * Whether a supervisor agreed to a signing, and the last one who said anything still does. What was amended since by
- * anybody who is no supervisor of it, the learner above all, is not what was agreed to.
+ * What the last supervisor who said anything of a signing still says of it; null where nobody did. What was amended since by
+ * anybody who is no supervisor of it, the learner above all, is not what it was said of.
  */
-export function isAgreed(
+export function lastWord(
   signing: AmendedEntry,
   values: readonly AmendedEntry[],
   { countersigned }: Pick<About, 'countersigned'>,
-): boolean {
+): SupervisorWord | null {
   const ids = new Set(signing.story.map(({ id }) => id));
   const of = countersigned.filter(({ content }) => ids.has(content.signing));
   const last = of.at(-1);
-  if (last === undefined || !last.content.agrees) return false;
+  if (last === undefined) return null;
   const supervisors = new Set(of.map(({ agent }) => agent));
-  return ![signing, ...values]
+  const isAmendedSince = [signing, ...values]
     .flatMap(({ story }) => story)
     .some(
       ({ amends, recordedAt, agent }) =>
@@ -147,6 +154,8 @@ export function isAgreed(
         Date.parse(recordedAt) > Date.parse(last.recordedAt) &&
         !(supervisors.has(agent) && agent !== signing.original.agent),
     );
+  if (isAmendedSince) return null;
+  return last.content.agrees ? 'agreed' : 'not-relied-on';
 }
 
 function namedIn(entry: StoredEntry): readonly string[] {

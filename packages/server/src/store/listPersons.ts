@@ -12,7 +12,7 @@ import { entriesOf } from './persons.js';
 import { keptProtocols } from './protocols.js';
 
 /** Grows whenever `projectLatest` would give something else from the same entries; older rows are then rebuilt. */
-export const LATEST_PROJECTION = 18;
+export const LATEST_PROJECTION = 19;
 
 /** A person of a book with the newest value of each sign. */
 export type ListedPerson = {

@@ -60,7 +60,7 @@ function OfPerson({ row: { id: person, identity } }: { readonly row: PersonRow }
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
   const { toCountersign } = projectDuties(entries, rulesOf);
   const rounds = projectChart(entries).rounds.filter(({ id }) => toCountersign.includes(id));
-  const series = chartSeries(entries, rulesOf).filter(({ isPreliminary }) => isPreliminary);
+  const series = chartSeries(entries, rulesOf).filter(({ isToCountersign }) => isToCountersign);
   return (
     <section className="to-countersign" aria-labelledby={`of-${person}`}>
       <h2 id={`of-${person}`}>{identity?.name ?? words.sentence('people.erased')}</h2>

@@ -7,7 +7,11 @@ import { AT, complete, NO_PROTOCOL, NOTHING_BEFORE, PERSON } from './testing.js'
 test('what was shown is what is signed: another page changed the round, and nothing is signed', () => {
   const store = createStore(null, () => 'device');
   let sendings = 0;
-  const sending = { now: async () => void (sendings += 1) };
+  const sending = {
+    now: async () => {
+      sendings += 1;
+    },
+  };
   const app = { store, clock: { stamp: () => AT(5) }, program: 'test', sending } as unknown as App;
   const shown = complete();
   const now = { ...shown, note: 'from another page' };

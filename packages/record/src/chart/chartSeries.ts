@@ -10,7 +10,7 @@ import { onDay } from '../person/onDay.js';
 import { standingFacts } from '../person/standingFacts.js';
 import { firstDifference } from '../recompute/nearly.js';
 import { type AmendedEntry, gatherAmendments } from './amendmentTree.js';
-import { type Closed, type Countersigned, lastWord, isLearners } from './projectChart.js';
+import { type Closed, type Countersigned, isLearners, lastWord } from './projectChart.js';
 import type { RulesOf } from './valueStanding.js';
 
 type Stored<K extends StoredEntry['kind']> = Extract<StoredEntry, { readonly kind: K }>;

@@ -43,7 +43,7 @@ function round(
   const place = { round: idOf(id + 100), measuredAt: { at: at(minute), zone: 'UTC', asEntered: null } };
   const run = frame('run', written(...pressure), { id: idOf(id), sequence: id, ...place });
   const content = signingContent([{ sign: 'pressure', entries: [run.id] }], [run], evidence);
-  const more = { id: idOf(id + 1), sequence: id + 1, schema: 3, ...place };
+  const more = { id: idOf(id + 1), sequence: id + 1, schema: 4, ...place };
   return [kept(run, minute), kept(frame('round', { ...content, status }, more), minute)];
 }
 
@@ -103,7 +103,7 @@ describe('an act-now', () => {
       const content = signingContent([{ sign: 'pressure', entries: [run.id] }], [up]);
       return [
         up,
-        kept(frame('round', content, { id: idOf(11), sequence: 11, schema: 3, round: idOf(110) }), 0),
+        kept(frame('round', content, { id: idOf(11), sequence: 11, schema: 4, round: idOf(110) }), 0),
       ];
     };
     expect(conditions(stood(null))).toEqual([]);
@@ -135,7 +135,7 @@ describe('an act-now', () => {
     const [run, signing] = round(10, [182, 112], 0, { features: [] });
     const signs = [{ sign: 'pressure' as const, entries: [run.id] }];
     const content = signingContent(signs, [run], { features: ['chest-or-back-pain'] });
-    const more = { id: idOf(12), sequence: 12, schema: 3, round: idOf(110), device: idOf(702) };
+    const more = { id: idOf(12), sequence: 12, schema: 4, round: idOf(110), device: idOf(702) };
     const again = kept(frame('round', content, more), 3);
     expect(conditions([run, signing])).toEqual([]);
     expect(conditions([run, signing, again])).toEqual(['severe-with-chest-or-back-pain']);
@@ -174,7 +174,7 @@ describe('an act-now', () => {
     const put = amending(60, 10, [166, 104]);
     const signs = [{ sign: 'pressure' as const, entries: [put.id] }];
     const amends = { entry: signing.id, reason: 'typing-slip' as const, text: null };
-    const more = { id: idOf(61), sequence: 61, schema: 3, round: idOf(110), amends };
+    const more = { id: idOf(61), sequence: 61, schema: 4, round: idOf(110), amends };
     const again = kept(frame('round', signingContent(signs, [put], PREGNANT), more), 91);
     const entries = [run, signing, put, again];
     expect(conditions(entries)).toEqual(['severe-in-pregnancy']);
@@ -365,7 +365,7 @@ describe('a recheck', () => {
       measuredAt,
     });
     const content = signingContent([{ sign: 'pulse', entries: [pulse.id] }], [pulse], { unwell: true });
-    const more = { id: idOf(11), sequence: 2, schema: 3, round: idOf(110), measuredAt };
+    const more = { id: idOf(11), sequence: 2, schema: 4, round: idOf(110), measuredAt };
     const unwell = [kept(pulse, 3), kept(frame('round', content, more), 3)];
     expect(projectDuties(unwell).rechecks).toMatchObject([{ code: 'recheck-at-once', fromAt: at(3) }]);
     expect(codes([...unwell, ...round(30, [118, 72], 9)])).toEqual([]);
@@ -402,7 +402,7 @@ describe('a learner’s round', () => {
     const amends = { entry: idOf(11), reason: 'other' as const, text: 'it is right' };
     const content = { ...signing.content, status: 'final' };
     return kept(
-      frame('round', content, { id: idOf(id), sequence: id, schema: 3, round: idOf(110), amends, ...more }),
+      frame('round', content, { id: idOf(id), sequence: id, schema: 4, round: idOf(110), amends, ...more }),
       minute,
     );
   };

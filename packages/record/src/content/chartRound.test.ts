@@ -41,7 +41,7 @@ const SIGNS = [
   { sign: 'temperature' as const, entries: [idOf(3)] },
   { sign: 'pressure' as const, entries: [idOf(5), idOf(6), idOf(7)] },
 ];
-const signing = (content: object) => frame('round', content, { schema: 3 });
+const signing = (content: object) => frame('round', content, { schema: 4 });
 const again = (content: object, entries = ENTRIES) =>
   recomputeRound(signing(content) as never, entries as never, () => NO_PROTOCOL);
 

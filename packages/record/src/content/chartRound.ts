@@ -11,6 +11,7 @@ export type RoundSigned = Pick<RoundContent, 'status' | 'signs' | 'note'> & {
   /** Absent for nobody said. */
   readonly begun?: Beginning | null;
   readonly rest?: RestKept | null;
+  readonly wasCuffOn?: boolean | null;
   readonly evidence: RoundEvidence;
 };
 
@@ -25,7 +26,7 @@ export function chartRound(
   inForce: InForce,
   program: string,
 ): RoundContent {
-  const { status, signs, evidence, note, begun = null, rest = null } = signed;
+  const { status, signs, evidence, note, begun = null, rest = null, wasCuffOn = null } = signed;
   const { presets, presetVersion } = inForce;
   return {
     status,
@@ -37,6 +38,7 @@ export function chartRound(
     note,
     begun: copied(begun),
     rest: copied(rest),
+    wasCuffOn,
   };
 }
 

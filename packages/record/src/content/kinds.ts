@@ -22,7 +22,13 @@ import {
 } from './exercise.js';
 import { factContent, factEndedContent } from './fact.js';
 import { firstReportedContent, reportedContent, upgradeReported } from './reported.js';
-import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
+import {
+  firstRoundContent,
+  roundContent,
+  secondRoundContent,
+  thirdRoundContent,
+  upgradeRound,
+} from './round.js';
 import {
   fifthRunContent,
   firstRunContent,
@@ -89,8 +95,8 @@ export const KINDS = {
     upgrade: upgradeReported,
   },
   round: {
-    schemas: { 1: firstRoundContent, 2: secondRoundContent, 3: roundContent },
-    newest: 3,
+    schemas: { 1: firstRoundContent, 2: secondRoundContent, 3: thirdRoundContent, 4: roundContent },
+    newest: 4,
     upgrade: upgradeRound,
   },
   'diary-handed': first(diaryHandedContent),

@@ -70,23 +70,35 @@ const TOGETHER = { path: ['value'], message: 'evidence-and-value-together' };
 /** Schema 2: rounds with what the protocol made of them. */
 export const secondRoundContent = z.object(second).strict().refine(isMadeTogether, TOGETHER);
 
+const third = { ...second, begun: beginning.nullable(), rest: rest.nullable() };
+
+/** Schema 3: rounds with how they began and with the rest. */
+export const thirdRoundContent = z.object(third).strict().refine(isMadeTogether, TOGETHER);
+
 /**
  * The signing of one set of signs: which entries belong to it, and for each sign without one why it was not
  * done. `status` is `preliminary` for a learner's round until a supervisor countersigns. `value` is what the protocol
  * made of the entries named and of `evidence`, under the rule that `computedBy` names; all three are null in a round
- * that was signed before there was such a rule. `begun` and `rest` are null where nobody said.
+ * that was signed before there was such a rule. `begun` and `rest` are null where nobody said. `wasCuffOn` says whether the
+ * cuff went on in the round, so that its points were asked for; of a round of an older schema that is not known (null).
  */
 export const roundContent = z
-  .object({ ...second, begun: beginning.nullable(), rest: rest.nullable() })
+  .object({ ...third, wasCuffOn: z.boolean().nullable() })
   .strict()
   .refine(isMadeTogether, TOGETHER);
 export type RoundContent = z.infer<typeof roundContent>;
 export type RoundEvidence = z.infer<typeof evidence>;
 
-/** A round of an older schema in the newest shape: of schema 1 nothing was made, before 3 nobody said how it began. */
+/**
+ * A round of an older schema in the newest shape: of schema 1 nothing was made, before 3 nobody said how it began, before 4
+ * nobody whether the cuff went on.
+ */
 export function upgradeRound(content: unknown, from: number): unknown {
-  if (from > 2) return content;
-  const older = content as z.infer<typeof firstRoundContent | typeof secondRoundContent>;
+  if (from > 3) return content;
+  const older = content as z.infer<
+    typeof firstRoundContent | typeof secondRoundContent | typeof thirdRoundContent
+  >;
   const made = from > 1 ? {} : { evidence: null, value: null, computedBy: null };
-  return { ...older, ...made, begun: null, rest: null };
+  const how = from > 2 ? {} : { begun: null, rest: null };
+  return { ...older, ...made, ...how, wasCuffOn: null };
 }

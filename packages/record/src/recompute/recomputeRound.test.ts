@@ -35,7 +35,7 @@ function keptUnder(rule: (typeof ROUND_RULES)[number], madeUnder = rule): Entry 
   if (evidence === null || computedBy === null) throw new Error('a round has evidence');
   const value = valueOfRound(signs, evidence, entries, NO_PROTOCOL, madeUnder);
   const kept = { ...content, value, computedBy: { ...computedBy, rule } };
-  return frame('round', kept, { id: idOf(90), sequence: 90, round, schema: 3 }) as unknown as Entry;
+  return frame('round', kept, { id: idOf(90), sequence: 90, round, schema: 4 }) as unknown as Entry;
 }
 
 // Bedside handbook 3.17: a child of six is low under 82 (70 + 2 x 6), an adult on the feet under 90 (3.14).

@@ -189,13 +189,18 @@ class DemoFilling {
       facts: { ...facts, arms: facts.arms.map((arm) => ({ ...arm })) },
     };
     const signed = isWhole
-      ? chartRound({ status, signs, evidence, note: null }, frames.map(entryOf), inForce, PROGRAM)
+      ? chartRound(
+          { status, signs, evidence, note: null, wasCuffOn: pressures.length > 0 },
+          frames.map(entryOf),
+          inForce,
+          PROGRAM,
+        )
       : { status, signs, protocolVersion: null, note: null };
     const minutesTaken = 2 + pressures.length;
     const signing = {
       ...this.frame('round', agent, hoursAgo - minutesTaken * HOURS_PER_MINUTE, signed),
       ...within,
-      schema: isWhole ? 3 : 1,
+      schema: isWhole ? 4 : 1,
     };
     const [first] = frames;
     const amendments =

@@ -81,7 +81,7 @@ describe('a check of the record', () => {
     // Bedside handbook 5.2: a systolic of 90 or below alarms alone.
     expect(content.value?.actNow.map(({ condition }) => condition)).toContain('very-low-pressure');
     expect(
-      (await clinic.sign(run, clinic.frame('round', person, content, { round, schema: 3 }))).status,
+      (await clinic.sign(run, clinic.frame('round', person, content, { round, schema: 4 }))).status,
     ).toBe(201);
     const found = async () => {
       const { findings } = (await clinic.send('GET', '/control/check')).body;

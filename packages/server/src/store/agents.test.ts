@@ -43,7 +43,7 @@ async function signs(agent: string, status: 'preliminary' | 'final'): Promise<En
     signs: [{ sign: 'pulse' as const, entries: [pulse.id] }],
   };
   const content = chartRound(signed, [read.value], NOTHING_CHOSEN, PROGRAM);
-  const signing = clinic.frame('round', person, content, { round: id, schema: 3, agent });
+  const signing = clinic.frame('round', person, content, { round: id, schema: 4, agent });
   expect((await clinic.sign(pulse, signing)).status).toBe(201);
   return signing;
 }
@@ -60,7 +60,7 @@ test('whoever signed as a learner last is known as one on every device, until th
   expect(await isLearning(clinic.agent)).toBe(true);
   // What is amended is nothing that was signed anew.
   const note = { ...signing.content, note: 'x' };
-  const amended = clinic.frame('round', person, note, { ...clinic.amending(signing), schema: 3 });
+  const amended = clinic.frame('round', person, note, { ...clinic.amending(signing), schema: 4 });
   expect((await clinic.sign(amended)).status).toBe(201);
   await signs(clinic.agent, 'final');
   expect(await isLearning(clinic.agent)).toBe(false);

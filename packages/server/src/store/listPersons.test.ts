@@ -153,7 +153,7 @@ describe('the list of people', () => {
       note: null,
     };
     const content = chartRound(signed, [read.value], inForce, PROGRAM);
-    const signing = clinic.frame('round', person, content, { round, schema: 3 });
+    const signing = clinic.frame('round', person, content, { round, schema: 4 });
     expect((await clinic.sign(run, signing)).status).toBe(201);
     expect((await listed(person))?.actNow).toBe(0);
     // 104: very low in this place, and not by the general rules; no protocol is in force.

@@ -44,7 +44,7 @@ function round(more: Partial<RoundContent> = {}, of = person): [EntryFrame, Entr
   const signs = [{ sign: 'pulse' as const, entries: [pulse.id] }];
   const signed = { status: 'preliminary' as const, signs, note: null, evidence: EVIDENCE };
   const content = { ...chartRound(signed, [read.value], NOTHING_CHOSEN, PROGRAM), ...more };
-  return [pulse, clinic.frame('round', of, content, { round: id, schema: 3 })];
+  return [pulse, clinic.frame('round', of, content, { round: id, schema: 4 })];
 }
 
 async function problemsOf(...frames: EntryFrame[]): Promise<unknown> {
@@ -97,7 +97,7 @@ describe('a signing', () => {
         evidence: EVIDENCE,
       };
       const content = chartRound(signed, read, NOTHING_CHOSEN, PROGRAM);
-      return clinic.frame('round', person, content, { ...clinic.amending(signing), schema: 3 });
+      return clinic.frame('round', person, content, { ...clinic.amending(signing), schema: 4 });
     };
     expect(await problemsOf(again, naming(pulse.id, again.id))).toEqual([
       '/entries/1/content/signs/0/entries/1 repeated',
@@ -127,7 +127,7 @@ describe('a learner’s signing', () => {
         'round',
         person,
         { ...signing.content, status },
-        { ...clinic.amending(signing), schema: 3, ...more },
+        { ...clinic.amending(signing), schema: 4, ...more },
       );
     for (const more of [{}, { agent: supervisor, role: 'supervisor' as const }])
       expect(await problemsOf(amended('final', more))).toEqual(['/entries/0/content/status contradicts']);
@@ -139,7 +139,7 @@ describe('a learner’s signing', () => {
       { ...signing.content, status: 'final' },
       {
         ...clinic.amending(kept),
-        schema: 3,
+        schema: 4,
       },
     );
     expect(await problemsOf(further)).toEqual(['/entries/0/content/status contradicts']);
@@ -184,7 +184,7 @@ describe('a countersigning', () => {
     const [pulse, signing] = round();
     const put = clinic.frame('round', person, signing.content, {
       ...clinic.amending(signing),
-      schema: 3,
+      schema: 4,
       agent: supervisor,
     });
     expect(await problemsOf(pulse, signing, put)).toBe(201);

@@ -5,21 +5,20 @@ import type { Words } from '@evenfall/words';
 type Prepared = {
   readonly exceptions: NonNullable<RoundContent['evidence']>['exceptions'];
   readonly rest: RoundContent['rest'];
-  /** Whether the round has a pressure says whether what is of the cuff was asked. */
+  readonly wasCuffOn: RoundContent['wasCuffOn'];
+  /** Of an older round, which does not say whether the cuff was on, whether it has a pressure stands for that. */
   readonly signs: RoundContent['signs'];
 };
 
 /**
  * How the person was made ready, in a sentence that says what it is of: in a chart it stands under other numbers. A rest that
- * nobody began nor answered for is said not to be known, and the cuff where it was never on.
+ * nobody began nor answered for is said not to be known, and the cuff where it was not on in the round.
  */
-export function preparedText({ exceptions, rest, signs }: Prepared, words: Words): string {
+export function preparedText({ exceptions, rest, wasCuffOn, signs }: Prepared, words: Words): string {
   if (exceptions === null) return words.sentence('prepare.notLooked');
   const isKnown = isRestKnown(exceptions, rest);
-  const isCuff = areCuffPointsKnown(
-    exceptions,
-    signs.some((one) => one.sign === 'pressure' && 'entries' in one),
-  );
+  const isTaken = signs.some((one) => one.sign === 'pressure' && 'entries' in one);
+  const isCuff = areCuffPointsKnown(exceptions, wasCuffOn ?? isTaken);
   const said =
     exceptions.length > 0
       ? words.sentence('chart.madeReadyBut', {
@@ -29,6 +28,6 @@ export function preparedText({ exceptions, rest, signs }: Prepared, words: Words
   return [
     said,
     ...(isKnown ? [] : [words.sentence('rest.notKnown')]),
-    ...(isCuff ? [] : [words.sentence('prepare.cuffNotKnown')]),
+    ...(isCuff ? [] : [words.sentence(isTaken ? 'prepare.cuffNotAsked' : 'prepare.cuffNotKnown')]),
   ].join(' ');
 }

@@ -1,7 +1,7 @@
 import { ROUND_RULE } from '@evenfall/clinical';
 import { KINDS, readEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
-import { withNotDone, withNoticed, withValue } from './draft.js';
+import { type RoundDraft, withNotDone, withNoticed, withValue } from './draft.js';
 import {
   CLOSED_SCHEMA,
   COUNT_SCHEMA,
@@ -101,6 +101,17 @@ test('the page writes the newest schema of every kind that it writes', () => {
   expect(KINDS.round.newest).toBe(ROUND_SCHEMA);
   for (const kind of ['identity-corrected', 'identity-erased', 'entered-in-error'] as const)
     expect(KINDS[kind].newest).toBe(WRITTEN_SCHEMA);
+});
+
+test('a signing says whether the cuff went on in the round: what was typed was read before', () => {
+  const contentOf = (draft: RoundDraft) => entriesOf(draft, signing).at(-1)?.content;
+  expect(contentOf(complete())).toMatchObject({ wasCuffOn: false });
+  const { pressure } = complete();
+  const arm = { site: 'upper-arm', side: 'left', posture: 'sit' } as const;
+  const place = { ...arm, cuff: null, armCm: null, override: null };
+  expect(contentOf({ ...complete(), pressure: { ...pressure, place } })).toMatchObject({
+    wasCuffOn: true,
+  });
 });
 
 test('every entry of a round of a class says so, and names its session', () => {

@@ -41,7 +41,7 @@ export const WRITTEN_SCHEMA = 1;
 export const COUNT_SCHEMA = 2;
 export const RUN_SCHEMA = 6;
 export const SIGN_SCHEMA = 2;
-export const ROUND_SCHEMA = 3;
+export const ROUND_SCHEMA = 4;
 export const SERIES_SCHEMA = 3;
 export const CLOSED_SCHEMA = 2;
 
@@ -185,6 +185,7 @@ export function roundContent(
     note,
     begun,
     rest,
+    wasCuffOn: draft.pressure.place !== null,
   };
   return chartRound(signed, values as readonly EntryFrame[] as readonly Entry[], inForce, program);
 }

@@ -16,6 +16,7 @@ export const prepare = {
   noneSoFar: 'All as it should be so far.',
   cuffNotYet: 'Of the cuff nothing is known yet.',
   cuffNotKnown: 'No pressure was taken: of the cuff nothing is known.',
+  cuffNotAsked: 'The pressure was typed: whether the cuff was as it should be was not asked.',
   ofCuff: 'Of the cuff: what was not as it should be?',
   some: (f: { text: string }) => `Not as it should be: ${f.text}.`,
   notLooked: 'Nobody looked whether the person was made ready.',

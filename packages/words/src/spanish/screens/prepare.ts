@@ -16,6 +16,7 @@ export const prepare: Reworded<typeof english> = {
   noneSoFar: 'Por ahora todo como debe ser.',
   cuffNotYet: 'Del manguito todavía no se sabe nada.',
   cuffNotKnown: 'No se tomó la presión: del manguito no se sabe nada.',
+  cuffNotAsked: 'La presión se tecleó: no se preguntó si el manguito estaba como debía.',
   ofCuff: 'Del manguito: ¿qué no estaba como debe ser?',
   some: (f) => `No estaba como debe ser: ${f.text}.`,
   notLooked: 'Nadie miró si la persona estaba preparada.',

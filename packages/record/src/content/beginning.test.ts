@@ -4,7 +4,7 @@ import { countContent, frame, idOf, placesOf, signingContent } from '../testing/
 
 const PULSE = frame('count', countContent({ n: 36, windowSeconds: 30 }), { id: idOf(2), sequence: 2 });
 const CONTENT = signingContent([{ sign: 'pulse', entries: [idOf(2)] }], [PULSE]);
-const read = (more: object, schema = 3) => readEntry(frame('round', { ...CONTENT, ...more }, { schema }));
+const read = (more: object, schema = 4) => readEntry(frame('round', { ...CONTENT, ...more }, { schema }));
 const placesIn = (more: object) => placesOf(read(more));
 
 const BEGUN = {
@@ -45,9 +45,17 @@ test('another reason for not waiting needs its words', () => {
 
 describe('a round of an older schema', () => {
   test('is read as it was written, with nothing of either', () => {
-    const { begun: _begun, rest: _rest, ...older } = CONTENT;
+    const { wasCuffOn: _cuff, ...third } = CONTENT;
+    const before = readEntry(frame('round', { ...third, begun: BEGUN, rest: REST }, { schema: 3 }));
+    expect(before.ok && before.value.content).toMatchObject({ begun: BEGUN, rest: REST, wasCuffOn: null });
+    const { begun: _begun, rest: _rest, ...older } = third;
     const entry = readEntry(frame('round', older, { schema: 2 }));
-    expect(entry.ok && entry.value.content).toMatchObject({ begun: null, rest: null, signs: CONTENT.signs });
+    expect(entry.ok && entry.value.content).toMatchObject({
+      begun: null,
+      rest: null,
+      wasCuffOn: null,
+      signs: CONTENT.signs,
+    });
     const { status, signs, protocolVersion, note } = CONTENT;
     const first = readEntry(frame('round', { status, signs, protocolVersion, note }, { schema: 1 }));
     expect(first.ok && first.value.content).toMatchObject({ begun: null, rest: null, evidence: null });
@@ -55,5 +63,6 @@ describe('a round of an older schema', () => {
 
   test('does not carry what it never had', () => {
     expect(placesOf(read({ begun: BEGUN }, 2))).not.toEqual([]);
+    expect(placesOf(read({ wasCuffOn: true }, 3))).toEqual(['/content/wasCuffOn']);
   });
 });

@@ -244,38 +244,58 @@ const DRAWN: Readonly<Partial<Record<RoundPlace, readonly (readonly [Drawn, Draw
   ],
 };
 
-async function expectDrawn(page: Page, place: RoundPlace): Promise<void> {
+async function expectDrawn(page: Page, place: RoundPlace, way: string): Promise<void> {
   for (const [drawn, on] of DRAWN[place] ?? [])
-    expect(await contrast(page, drawn, on), `${place}: ${drawn.join(' ')}`).toBeGreaterThanOrEqual(3);
+    expect(await contrast(page, drawn, on), `${place}, ${way}: ${drawn.join(' ')}`).toBeGreaterThanOrEqual(3);
 }
 
-for (const [name, media] of [
-  ['colours forced, dark', { forcedColors: 'active', colorScheme: 'dark' }],
-  ['colours forced, light', { forcedColors: 'active', colorScheme: 'light' }],
-  ['more contrast asked for', { contrast: 'more', colorScheme: 'light' }],
-  ['dark', { colorScheme: 'dark' }],
-] as const) {
-  test(`what carries meaning is still drawn: ${name}`, async ({ page, demo }) => {
-    test.setTimeout(240_000);
-    await page.clock.install();
+/** Ways in which the colours are not the usual ones. */
+const WAYS = [
+  ['colours forced, dark', { forcedColors: 'active', colorScheme: 'dark', contrast: 'no-preference' }],
+  ['colours forced, light', { forcedColors: 'active', colorScheme: 'light', contrast: 'no-preference' }],
+  ['more contrast asked for', { forcedColors: 'none', colorScheme: 'light', contrast: 'more' }],
+  ['dark', { forcedColors: 'none', colorScheme: 'dark', contrast: 'no-preference' }],
+] as const;
+
+async function inEachWay(page: Page, look: (way: string) => Promise<void>): Promise<void> {
+  for (const [way, media] of WAYS) {
     await page.emulateMedia(media);
-    const looked: RoundPlace[] = [];
-    await walkRound(page, demo.address, 'Marit Solvang', async (place) => {
-      if (!(place in DRAWN)) return;
-      looked.push(place);
-      await expectDrawn(page, place);
+    await look(way);
+  }
+}
+
+test('what carries meaning is still drawn with colours forced, in the dark, or with more contrast: every step of a round', async ({
+  page,
+  demo,
+}) => {
+  test.setTimeout(240_000);
+  await page.clock.install();
+  const looked: RoundPlace[] = [];
+  await walkRound(page, demo.address, 'Marit Solvang', async (place) => {
+    if (!(place in DRAWN)) return;
+    looked.push(place);
+    await inEachWay(page, async (way) => {
+      await expectDrawn(page, place, way);
       // Later in a round the clock stands still, and axe with it.
       if (place === 'make ready' || place === 'pulse ready') await expectAccessible(page);
     });
-    expect(looked).toHaveLength(Object.keys(DRAWN).length);
-    await page.goto(`${demo.address}/`);
-    await page.getByRole('link', { name: /Rufus Adeyemi/ }).click();
-    await page.getByRole('link', { name: 'Trend over time' }).click();
-    await expect(page.locator('.trend-mark').first()).toBeVisible();
+  });
+  expect(looked).toHaveLength(Object.keys(DRAWN).length);
+});
+
+test('a trend is still drawn with colours forced, in the dark, or with more contrast, and the focus seen', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByRole('link', { name: /Rufus Adeyemi/ }).click();
+  await page.getByRole('link', { name: 'Trend over time' }).click();
+  await expect(page.locator('.trend-mark').first()).toBeVisible();
+  await inEachWay(page, async (way) => {
     for (const drawn of ['.trend-mark', '.trend-line', '.trend-read', '.trend-open'])
       expect(
         await contrast(page, [drawn, 'stroke'], ['html', 'background-color']),
-        drawn,
+        `${drawn}, ${way}`,
       ).toBeGreaterThanOrEqual(3);
     await expectAccessible(page);
     // The ring of the focus, on a control that is filled and on one that is not.
@@ -284,9 +304,10 @@ for (const [name, media] of [
     await expect(page.locator(':focus')).toHaveCSS('outline-style', 'solid');
     expect(
       await contrast(page, [':focus', 'outline-color'], ['html', 'background-color']),
+      `the focus, ${way}`,
     ).toBeGreaterThanOrEqual(3);
   });
-}
+});
 
 for (const [reducedMotion, how] of [
   ['reduce', 'steps from second to second where less motion is asked for'],

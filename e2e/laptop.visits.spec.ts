@@ -8,7 +8,8 @@ async function at(page: Page, name: RegExp, key: string): Promise<void> {
   await page.keyboard.press(key);
 }
 
-for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
+// The others come in by touch.
+for (const { scenario, title, cuff, toMmHg, written } of VISITS.slice(0, 1)) {
   test(`by the keyboard: ${title} comes in, is measured, written down, and the debrief is read`, async ({
     page,
     demo,

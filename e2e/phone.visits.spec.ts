@@ -1,7 +1,8 @@
 import { expect, test } from './evenfall.js';
 import { clockByHand, mmHg, readDebrief, untilBelow, VISITS } from './visits.js';
 
-for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
+// The first one comes in by the keyboard.
+for (const { scenario, title, cuff, toMmHg, written } of VISITS.slice(1)) {
   test(`by touch: ${title} comes in, is measured, written down, and the debrief is read`, async ({
     page,
     demo,

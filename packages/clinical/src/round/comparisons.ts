@@ -24,6 +24,7 @@ export const ROUND_COMPARISONS = {
   lookFurtherMmHg: '>',
   gapSeconds: '<',
   readFarMmHg: '>=',
+  readDiastolicFarMmHg: '>=',
   readBeforeMinutes: '<=',
   restSeconds: '>=',
   pregnancyAskFromMonths: '>=',

@@ -202,6 +202,13 @@ export const ROUND_FIGURES = figures({
     'common practice (a number is looked at beside the one before it); the distance is ours',
     'decision',
   ),
+  readDiastolicFarMmHg: row(
+    30,
+    'mmHg',
+    'a typed diastolic this far or further from that of the reading before is asked about',
+    'common practice (a number is looked at beside the one before it); the distance is ours',
+    'decision',
+  ),
   readBeforeMinutes: row(
     60,
     'min',

@@ -6,9 +6,14 @@ import { DEFAULT_ROUND_RULES } from './roundRules.js';
 const RULES = { actNow: DEFAULT_ROUND_RULES.actNow, deflation: DEFAULT_DEFLATION_RULES };
 const ADULT = 600;
 const CHILD = 8 * 12;
-type Before = Parameters<typeof readAgain>[1];
+type Before = { systolic: number; diastolic?: number; minutesAgo: number } | null;
 const codes = (systolic: number, diastolic: number | null, before: Before = null, ageMonths = ADULT) =>
-  readAgain({ systolic, diastolic }, before, ageMonths, RULES).map(({ code }) => code);
+  readAgain(
+    { systolic, diastolic },
+    before === null ? null : { diastolic: null, ...before },
+    ageMonths,
+    RULES,
+  ).map(({ code }) => code);
 
 test('what an adult usually has is not asked about', () => {
   expect(codes(148, 92)).toEqual([]);
@@ -38,6 +43,16 @@ test('one far from the reading of minutes ago is asked about, and one of yesterd
   expect(codes(124, 80, { systolic: 165, minutesAgo: 10 })).toEqual(['read-far-from-before']);
   expect(codes(126, 80, { systolic: 165, minutesAgo: 10 })).toEqual([]);
   expect(codes(124, 80, { systolic: 165, minutesAgo: 61 })).toEqual([]);
+});
+
+test('a diastolic far from that of minutes ago is asked about too, where both have one', () => {
+  const before = { systolic: 150, diastolic: 92, minutesAgo: 3 };
+  expect(codes(148, 62, before)).toEqual(['read-diastolic-far-from-before']);
+  expect(codes(148, 63, before)).toEqual([]);
+  expect(codes(108, 60, before)).toEqual(['read-far-from-before', 'read-diastolic-far-from-before']);
+  expect(codes(148, 62, { ...before, minutesAgo: 61 })).toEqual([]);
+  expect(codes(148, null, before)).toEqual([]);
+  expect(codes(148, 62, { systolic: 150, minutesAgo: 3 })).toEqual([]);
 });
 
 test('the repeat of a very low one is not asked about again', () => {

@@ -8,7 +8,11 @@ import { ROUND_FIGURES as F } from './figures.js';
 import { NOTHING_KNOWN } from './knownSigns.js';
 import { isVeryLow } from './recheckClass.js';
 
-export type ReadAgainCode = 'read-implausible' | 'read-very-low' | 'read-far-from-before';
+export type ReadAgainCode =
+  | 'read-implausible'
+  | 'read-very-low'
+  | 'read-far-from-before'
+  | 'read-diastolic-far-from-before';
 
 /** Numbers as they were typed; `diastolic` as it is used, null by feel. mmHg. */
 type Typed = { readonly systolic: number; readonly diastolic: number | null };
@@ -24,7 +28,7 @@ type Typed = { readonly systolic: number; readonly diastolic: number | null };
  */
 export function readAgain(
   { systolic, diastolic }: Typed,
-  before: { readonly systolic: number; readonly minutesAgo: number } | null,
+  before: (Typed & { readonly minutesAgo: number }) | null,
   ageMonths: number | null,
   { actNow, deflation }: { readonly actNow: ActNowRules; readonly deflation: DeflationRules },
 ): readonly Flag<ReadAgainCode>[] {
@@ -36,6 +40,8 @@ export function readAgain(
       ? before
       : null;
   const awayMmHg = soon === null ? 0 : Math.abs(systolic - soon.systolic);
+  const diastolicAwayMmHg =
+    diastolic === null || soon === null || soon.diastolic === null ? 0 : Math.abs(diastolic - soon.diastolic);
   const isRepeated = soon !== null && isLow(soon.systolic);
   return [
     ...(isImplausible ? [{ code: 'read-implausible' as const, figures }] : []),
@@ -47,6 +53,21 @@ export function readAgain(
           {
             code: 'read-far-from-before' as const,
             figures: { systolic, beforeSystolic: soon.systolic, minutesAgo: Math.max(0, soon.minutesAgo) },
+          },
+        ]
+      : []),
+    ...(diastolic !== null &&
+    soon !== null &&
+    soon.diastolic !== null &&
+    passes(diastolicAwayMmHg, SIDE.readDiastolicFarMmHg, F.readDiastolicFarMmHg.value)
+      ? [
+          {
+            code: 'read-diastolic-far-from-before' as const,
+            figures: {
+              diastolic,
+              beforeDiastolic: soon.diastolic,
+              minutesAgo: Math.max(0, soon.minutesAgo),
+            },
           },
         ]
       : []),

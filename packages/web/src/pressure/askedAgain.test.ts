@@ -54,7 +54,11 @@ test('a severe one is asked about by what it asks of the person, and by nothing 
 
 test('what was answered of a severe one asks nothing of a later one: that is read again for itself', () => {
   const before = [reading(30, '192/124', 5)];
-  expect(asked(reading(31, '84/50', 8), before)).toEqual(['read-very-low', 'read-far-from-before']);
+  expect(asked(reading(31, '84/50', 8), before)).toEqual([
+    'read-very-low',
+    'read-far-from-before',
+    'read-diastolic-far-from-before',
+  ]);
   // One that was taken after it, as where numbers were typed long ago and signed now, is none before it.
   expect(asked(reading(31, '120/80', 1), before)).toEqual([]);
 });

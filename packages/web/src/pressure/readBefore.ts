@@ -16,12 +16,13 @@ export function readBefore(
   entries: readonly StoredEntry[],
   nowMs: number,
   under: Pick<Round, 'facts' | 'inForce'> & { readonly program: string },
-): { readonly systolic: number; readonly minutesAgo: number } | null {
+): { readonly systolic: number; readonly diastolic: number | null; readonly minutesAgo: number } | null {
   const here = readingsSoFar(draft, under).at(-1);
   const charted = projectNewest(entries).pressure;
-  const systolic = here?.systolic ?? charted?.systolic;
+  const read = here ?? charted;
   const at = here === undefined ? charted?.measuredAt : draft.pressure.values.at(-1)?.measuredAt.at;
-  if (systolic === undefined || at === undefined) return null;
+  if (read == null || at === undefined) return null;
+  const { systolic, diastolic } = read;
   const minutesAgo = (nowMs - Date.parse(at)) / MINUTE_MS;
-  return minutesAgo < 0 ? null : { systolic, minutesAgo };
+  return minutesAgo < 0 ? null : { systolic, diastolic, minutesAgo };
 }

@@ -14,6 +14,8 @@ export const askDetails = {
   'read-very-low': (f, say) => `${reading(f, say)} is very low.`,
   'read-far-from-before': (f, say) =>
     `The systolic of ${say.short(f.value('systolic'))} is far from the ${say.short(f.value('beforeSystolic'))} of ${say.counted(Math.floor(f.value('minutesAgo')), { one: 'minute', other: 'minutes' })} before.`,
+  'read-diastolic-far-from-before': (f, say) =>
+    `The diastolic of ${say.short(f.value('diastolic'))} is far from the ${say.short(f.value('beforeDiastolic'))} of ${say.counted(Math.floor(f.value('minutesAgo')), { one: 'minute', other: 'minutes' })} before.`,
 } as const satisfies Record<AskCode | ReadAgainCode, Detail>;
 
 /** The reading as far as it has numbers. */

@@ -14,6 +14,8 @@ export const askDetails: Reworded<typeof english> = {
   'read-very-low': (f, say) => `${reading(f, say)} es muy baja.`,
   'read-far-from-before': (f, say) =>
     `La sistólica de ${say.short(f.value('systolic'))} está lejos de la de ${say.short(f.value('beforeSystolic'))}, de ${say.counted(Math.floor(f.value('minutesAgo')), { one: 'minuto', other: 'minutos' })} antes.`,
+  'read-diastolic-far-from-before': (f, say) =>
+    `La diastólica de ${say.short(f.value('diastolic'))} está lejos de la de ${say.short(f.value('beforeDiastolic'))}, de ${say.counted(Math.floor(f.value('minutesAgo')), { one: 'minuto', other: 'minutos' })} antes.`,
 };
 
 /** The reading as far as it has numbers. */

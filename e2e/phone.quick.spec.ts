@@ -72,6 +72,13 @@ test('once the numbers are in, the key that signs is in sight without scrolling 
   await page.getByRole('button', { name: '0', exact: true }).focus();
   expect(await isAtHand('0')).toBe(true);
   await expectAccessible(page);
+  // What a severe one asks does not wait for the arm.
+  await expect(page.getByRole('button', { name: 'None of these' })).toHaveCount(0);
+  await page.getByLabel(/Pressure and pulse/).fill('198/124 72');
+  await expect(page.getByLabel('Arm', { exact: true })).toHaveValue('');
+  await page.getByRole('checkbox', { name: 'A severe headache' }).check();
+  await page.getByRole('button', { name: /^Keep/ }).first().click();
+  await expect(page.getByRole('alert').filter({ hasText: 'Act now' })).toBeVisible();
 });
 
 test('nothing typed is lost by a reload; a wrong number is said beside it; a second reading is kept with the first', async ({

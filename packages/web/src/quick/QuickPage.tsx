@@ -1,13 +1,5 @@
 import type { PersonRecord } from '@evenfall/api';
-import {
-  carriedCuff,
-  cuffRulesFor,
-  DAY_OF_ROUND,
-  placeCheck,
-  placeFactsOf,
-  postureChoice,
-} from '@evenfall/clinical';
-import type { RunPlace } from '@evenfall/record';
+import { carriedCuff, cuffRulesFor } from '@evenfall/clinical';
 import { useEffect, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -38,6 +30,7 @@ import { isOfAnother, takenBy } from '../round/whose.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import { carriedPlace } from './carriedPlace.js';
 import { partText } from './partText.js';
+import { armOf, type Placed, placeOn } from './placeOn.js';
 import { QuickKeypad } from './QuickKeypad.js';
 import { QuickPlace } from './QuickPlace.js';
 import { isAskedForRhythm, notInWindow, setWindowSeconds } from './setWindow.js';
@@ -95,7 +88,6 @@ type SetProps = { readonly person: string; readonly round: QuickRound; readonly 
 
 /** Half a number that was typed is not judged; ms, a choice of how it feels. */
 const SETTLES_AFTER_MS = 700;
-const NOBODY_DECIDES = null;
 
 function QuickSet({ person, round, record }: SetProps) {
   const app = useApp();
@@ -151,7 +143,8 @@ function QuickSet({ person, round, record }: SetProps) {
   );
   const isWindowUnsaid = windowSeconds === null && read?.pulse != null;
   const set = read !== null && isWindowUnsaid ? { ...read, pulse: null } : read;
-  const place = placeIn(form, set, round);
+  const arm = armOf(form, set);
+  const place = arm === null ? null : placeOn(arm, form, set, round);
   const isCuffWrong = place !== null && !isCuffKnown(place.place);
   const isPlaced = place !== null && place.allowed === 'yes' && !isCuffWrong;
 
@@ -164,8 +157,13 @@ function QuickSet({ person, round, record }: SetProps) {
     rhythmFelt: isRhythmAsked ? rhythmOf(form.text('rhythm')) : null,
     isWindowSaid: form.text('windowSeconds') !== '',
   };
-  const next = set === null || place === null ? null : withTypedSet(draft, set, place.place, gauge, start);
+  const roundAt = ({ place: at }: Placed) =>
+    set === null ? null : withTypedSet(draft, set, at, gauge, start);
+  const next = place === null ? null : roundAt(place);
   const standing = next === null ? null : standingOf(next, { facts, inForce, program });
+  // What must be done now does not wait for an arm to be said: on either it is the same.
+  const told = next ?? roundAt(placeOn('left', form, set, round));
+  const telling = standing ?? (told === null ? null : standingOf(told, { facts, inForce, program }));
   const reading = next?.pressure.values.at(-1);
   const flags =
     next === null || reading === undefined
@@ -313,12 +311,12 @@ function QuickSet({ person, round, record }: SetProps) {
           onRead={() => form.set('read', set?.numbers ?? '')}
         />
       ) : null}
-      {isSettled && standing !== null && next !== null ? (
+      {isSettled && telling !== null && told !== null ? (
         <>
-          <ActNowPanel standing={standing} />
+          <ActNowPanel standing={telling} />
           <AskPanel
-            round={{ ...round, draft: next, measure: () => undefined, keep: () => undefined }}
-            standing={standing}
+            round={{ ...round, draft: told, measure: () => undefined, keep: () => undefined }}
+            standing={telling}
           />
         </>
       ) : null}
@@ -399,41 +397,4 @@ const RHYTHMS = ['irregular', 'regular'] as const;
 /** How the pulse felt, as it was said; null for not said: what nobody felt is not charted. */
 function rhythmOf(chosen: string): (typeof RHYTHMS)[number] | null {
   return RHYTHMS.find((one) => one === chosen) ?? null;
-}
-
-type Placed = {
-  readonly place: RunPlace;
-  readonly allowed: ReturnType<typeof placeCheck>['allowed'];
-  readonly because: ReturnType<typeof placeCheck>['because'];
-};
-
-/** Where the cuff was as the page says it, held against the facts; null as long as the arm was not said. */
-function placeIn(
-  form: { readonly text: (field: string) => string },
-  set: ReturnType<typeof readTypedSet>['set'],
-  { facts, inForce }: QuickRound,
-): Placed | null {
-  const side = set?.side ?? form.text('side');
-  if (side !== 'left' && side !== 'right') return null;
-  const rules = cuffRulesFor(inForce.roundRules.cuff, facts.ageMonths);
-  const known = placeFactsOf(facts.round);
-  const asked = set?.posture ?? (form.text('posture') as RunPlace['posture']);
-  const { posture } = postureChoice(asked ?? 'sit', known, DAY_OF_ROUND, rules);
-  const { allowed, because } = placeCheck(
-    { site: 'upper-arm', side },
-    known,
-    DAY_OF_ROUND,
-    NOBODY_DECIDES,
-    rules,
-  );
-  const cuff = form.text('cuff');
-  const place: RunPlace = {
-    site: 'upper-arm',
-    side,
-    posture,
-    cuff: cuff === '' ? null : { scheme: rules.scheme, id: cuff },
-    armCm: null,
-    override: null,
-  };
-  return { place, allowed, because };
 }

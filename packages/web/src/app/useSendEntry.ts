@@ -28,7 +28,7 @@ type Sent = {
 export function useSendEntry(
   form: ReturnType<typeof useForm>,
   person: string | null,
-  after: () => Promise<void>,
+  after: () => Promise<unknown>,
 ) {
   const { words, server, store } = useApp();
   const agent = useMeasuring();

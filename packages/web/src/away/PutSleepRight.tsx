@@ -7,7 +7,7 @@ import { Refused } from '../parts/Refused.js';
 import { TextLine } from '../parts/TextLine.js';
 import { SERIES_SCHEMA } from '../round/entries.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
-import { loadRecord } from '../server/load.js';
+import { reloadRecord } from '../server/load.js';
 import { SleepTimes } from './SleepTimes.js';
 import { sleepFields, sleepTyped } from './sleepTyped.js';
 
@@ -48,7 +48,7 @@ function SleepForm({ person, series, rules, onDone }: PutRightProps & { readonly
     asleepUnknown: content.asleep === null ? 'yes' : '',
   });
   const signer = useSigner();
-  const { send, refused } = useSendEntry(form, person, () => loadRecord(app, person));
+  const { send, refused } = useSendEntry(form, person, () => reloadRecord(app, person));
   const [isAsked, setAsked] = useState(false);
 
   const isUnknown = form.text('asleepUnknown') !== '';

@@ -7,7 +7,7 @@ import { useSendEntry } from '../app/useSendEntry.js';
 import { Refused } from '../parts/Refused.js';
 import { TextLine } from '../parts/TextLine.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { loadRecord } from '../server/load.js';
+import { reloadRecord } from '../server/load.js';
 import { movedText } from './readingText.js';
 
 /** What a hand tries out of single readings, by their place in the series. */
@@ -33,7 +33,7 @@ export function Trial({ person, series, value, trial, last, onUndo }: TrialProps
   const app = useApp();
   const { words } = app;
   const form = useForm(`series-decided ${series.id}`);
-  const { send, refused } = useSendEntry(form, person, () => loadRecord(app, person));
+  const { send, refused } = useSendEntry(form, person, () => reloadRecord(app, person));
   const [isMissing, setMissing] = useState(false);
   const box = useRef<HTMLFormElement>(null);
   useEffect(() => {

@@ -16,7 +16,7 @@ import { WhoMeasures } from '../people/WhoMeasures.js';
 import { COUNT_SCHEMA, RUN_SCHEMA, SIGN_SCHEMA, WRITTEN_SCHEMA } from '../round/entries.js';
 import { factsOf } from '../round/facts.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
-import { loadRecord } from '../server/load.js';
+import { reloadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import { AmendFieldset, readingField } from './AmendFieldset.js';
@@ -196,7 +196,7 @@ function AmendForm({ amended, entry, entries, person, birthDate, ageMonths, inFo
     }));
     const answer = await server.call('addEntries', { body: { entries: [amending, ...out] } });
     if (answer.ok) {
-      await loadRecord(app, person, inBook.book);
+      await reloadRecord(app, person, inBook.book);
       for (const one of others) formDone(app, formIn(inBook, `amend ${one.id}`));
       form.done();
       go(`/people/${person}`, { replace: true });

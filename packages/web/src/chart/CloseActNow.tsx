@@ -18,7 +18,7 @@ import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { CLOSED_SCHEMA } from '../round/entries.js';
 import { closed, closingOf, isWorthRepeating } from '../round/waiting.js';
-import { loadRecord } from '../server/load.js';
+import { reloadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import type { WaitingRound } from '../store/kept.js';
@@ -86,7 +86,7 @@ export function CloseActNow({ round, person, open, saw, says, above, onClosed }:
     if (answer.ok) {
       form.done();
       onClosed?.(words.sentence('chart.closedNow', { whom, at: stampText(toldAt, words), said: says ?? '' }));
-      await loadRecord(app, person, inBook.book);
+      await reloadRecord(app, person, inBook.book);
     } else if (isWorthRepeating(answer.status)) {
       // It was acted on, whatever the network does: it waits like a round that was signed, under the same id.
       store.change((state) => ({ ...state, kept: closed(state.kept, entry) }));

@@ -10,7 +10,7 @@ import { Refused } from '../parts/Refused.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { knownLearners } from '../round/learning.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
-import { loadAgents, loadRecord } from '../server/load.js';
+import { loadAgents, reloadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMay, useMeasuring, useSignedIn } from '../signIn/useAccess.js';
 import { ownRounds } from './ownRounds.js';
@@ -91,7 +91,7 @@ export function Countersign({ id, round, signing, signers, person }: Countersign
       setAsked(false);
       setOpen(false);
       setKept(true);
-      await loadRecord(app, person, inBook.book);
+      await reloadRecord(app, person, inBook.book);
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
     else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };

@@ -6,7 +6,7 @@ import { Refused } from '../parts/Refused.js';
 import { TextLine } from '../parts/TextLine.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { discardRound } from '../round/rounds.js';
-import { BOOK, loadRecord } from '../server/load.js';
+import { BOOK, reloadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 
@@ -48,7 +48,7 @@ export function ErasePanel({ person, name }: ErasePanelProps) {
       form.done();
       discardRound(app, person);
       dialog.current?.close();
-      await loadRecord(app, person);
+      await reloadRecord(app, person);
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
     else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { sessionHref, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
-import { loadRecord } from '../server/load.js';
+import { reloadRecord } from '../server/load.js';
 import { withoutClassPerson } from './forget.js';
 import { refusedText } from './refused.js';
 
@@ -39,7 +39,7 @@ export function Withdraw({ person, session, pseudonym }: WithdrawProps) {
     if (!answer.ok) return setRefused(refusedText(answer, words));
     store.change((state) => ({ ...state, kept: withoutClassPerson(state.kept, person) }));
     go(sessionHref(inBook.session), { replace: true });
-    await loadRecord(app, person, 'class');
+    await reloadRecord(app, person, 'class');
   };
   return (
     <div className="notice" role="alert">

@@ -9,7 +9,7 @@ import { FormInPlace } from '../parts/FormInPlace.js';
 import { TextLine } from '../parts/TextLine.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
-import { loadPeople, loadRecord } from '../server/load.js';
+import { loadPeople, reloadRecord } from '../server/load.js';
 
 type DiaryProps = { readonly diary: DueDiary; readonly person: string };
 
@@ -58,7 +58,7 @@ function EndForm({ diary, person, onClose }: DiaryProps & { readonly onClose: ()
   const { words } = app;
   const form = useForm(`diary-end ${diary.entry}`);
   const { send, refused, agent } = useSendEntry(form, person, async () => {
-    await Promise.all([loadRecord(app, person), loadPeople(app)]);
+    await Promise.all([reloadRecord(app, person), loadPeople(app)]);
   });
   const [isWrong, setWrong] = useState(false);
   const end = async () => {

@@ -11,7 +11,7 @@ import { Field } from '../parts/Field.js';
 import { FormInPlace } from '../parts/FormInPlace.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
-import { loadPeople, loadRecord } from '../server/load.js';
+import { loadPeople, reloadRecord } from '../server/load.js';
 import { DIARY_FIELDS, type DiaryField, type DiaryTyped, type DiaryWrong, readDiary } from './diaryForm.js';
 
 type HandProps = { readonly person: string; readonly onClose: () => void };
@@ -31,7 +31,7 @@ export function HandOutDiary({ person, onClose }: HandProps) {
     from: asked.from,
   });
   const { send, refused, agent } = useSendEntry(form, person, async () => {
-    await Promise.all([loadRecord(app, person), loadPeople(app)]);
+    await Promise.all([reloadRecord(app, person), loadPeople(app)]);
   });
   const [wrong, setWrong] = useState<DiaryWrong>({});
   const days = Number(form.text('days'));

@@ -7,7 +7,7 @@ import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
 import { TextLine } from '../parts/TextLine.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { loadRecord } from '../server/load.js';
+import { reloadRecord } from '../server/load.js';
 
 /** Marks a value from elsewhere as entered in error, with why: it stays readable. */
 export function MarkWrong({ entry, person }: { readonly entry: StoredEntry; readonly person: string }) {
@@ -15,7 +15,7 @@ export function MarkWrong({ entry, person }: { readonly entry: StoredEntry; read
   const { words } = app;
   const form = useForm(`mark ${entry.id}`);
   const [isAsked, setAsked] = useState(false);
-  const { send, refused, agent } = useSendEntry(form, person, () => loadRecord(app, person));
+  const { send, refused, agent } = useSendEntry(form, person, () => reloadRecord(app, person));
   const reason = AMENDMENT_REASONS.find((one) => one === form.text('reason'));
   const text = form.text('text').trim();
   const isTextMissing = reason === 'other' && text === '';

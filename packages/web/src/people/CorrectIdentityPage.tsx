@@ -9,7 +9,7 @@ import { Refused } from '../parts/Refused.js';
 import { localDate } from '../ports/stampAt.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { useRecord } from '../round/useRound.js';
-import { BOOK, loadRecord } from '../server/load.js';
+import { BOOK, reloadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import { IdentityFields } from './IdentityFields.js';
@@ -74,7 +74,7 @@ function CorrectForm({ person, was }: { readonly person: string; readonly was: I
       body: { identity, entry },
     });
     if (answer.ok) {
-      await loadRecord(app, person);
+      await reloadRecord(app, person);
       form.done();
       go(`/people/${person}`, { replace: true });
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));

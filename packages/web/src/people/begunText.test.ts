@@ -18,3 +18,11 @@ test('acting now is said of what is acted on, or not answered for yet, and not o
   expect(begunText({ ...severe, isUnasked: true }, words)).toMatch(/^Act now: 192\/124/);
   expect(begunText({ ...severe, condition: 'unresponsive' }, words)).toMatch(/^Act now: 192\/124/);
 });
+
+// A tick of an emergency whose numbers are on the keypad still, or somebody unwell whose pressure is not severe.
+test('unwell without a severe number is acted on, and nothing begins with a comma', () => {
+  const unwell = { ...severe, pressures: [], recheck: 'recheck-at-once' };
+  expect(begunText(unwell, words)).toMatch(/^Act now: unwell/);
+  expect(begunText({ ...unwell, pressures: ['128/76'] }, words)).toMatch(/^Act now: 128\/76, unwell/);
+  expect(begunText({ ...severe, pressures: [] }, words)).not.toMatch(/^,/);
+});

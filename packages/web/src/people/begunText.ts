@@ -12,7 +12,7 @@ export function begunText(
   ].filter((one) => one !== null);
   const numbers = words.say.allOf(pressures);
   // Severe, and nothing that is acted on at once once what it asks was answered.
-  if (condition === null && !isUnasked)
+  if (condition === null && !isUnasked && recheck === 'recheck-severe' && pressures.length > 0)
     return words.sentence('people.begunSevere', { numbers, text: why.join(', ') });
   const text = condition === null ? why.join(', ') : words.title('condition', condition);
   return words.sentence('people.begunAlarm', { numbers, text, others });

@@ -167,8 +167,10 @@ export type PressureAt =
 
 /** The pressure of a round. */
 export type PressureDraft = {
-  /** Where the cuff is; null until it was put on. */
+  /** Where the cuff is, or was for a set that was typed; null until it was put on. */
   readonly place: RunPlace | null;
+  /** Whether it was put on in this round, so that its points were asked; absent for not: a typed set was read before. */
+  readonly wasCuffOn?: boolean;
   /** Which gauge of the place the readings to come are read from; absent for not said. */
   readonly gauge?: string | null;
   readonly felt: readonly FeltDraft[];

@@ -28,7 +28,7 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   const [, go] = useLocation();
   const cameFrom = useCameFrom(person);
   const form = useForm(`prepare ${round.draft.round}`, { ticked: (round.draft.exceptions ?? []).join(' ') });
-  const isCuffOn = round.draft.pressure.place !== null;
+  const isCuffOn = round.draft.pressure.wasCuffOn === true;
   // What is of the cuff is asked where it is put on.
   const asked = PREPARATION.filter((one) => isCuffOn || !isOfCuff(one));
   const ticked = form.text('ticked').split(' ');

@@ -1,6 +1,9 @@
 import { ROUND_RULE } from '@evenfall/clinical';
 import { KINDS, readEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
+import { withPlace } from '../pressure/pressureSteps.js';
+import { readTypedSet } from '../quick/typedSet.js';
+import { withTypedSet } from '../quick/withTypedSet.js';
 import { type RoundDraft, withNotDone, withNoticed, withValue } from './draft.js';
 import {
   CLOSED_SCHEMA,
@@ -13,7 +16,7 @@ import {
   WRITTEN_SCHEMA,
 } from './entries.js';
 import { circumstancesOf } from './facts.js';
-import { complete, counted, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON, SIGNED } from './testing.js';
+import { AT, complete, counted, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON, SIGNED } from './testing.js';
 
 const signing: Signing = SIGNED;
 
@@ -105,13 +108,20 @@ test('the page writes the newest schema of every kind that it writes', () => {
 
 test('a signing says whether the cuff went on in the round: what was typed was read before', () => {
   const contentOf = (draft: RoundDraft) => entriesOf(draft, signing).at(-1)?.content;
-  expect(contentOf(complete())).toMatchObject({ wasCuffOn: false });
-  const { pressure } = complete();
   const arm = { site: 'upper-arm', side: 'left', posture: 'sit' } as const;
   const place = { ...arm, cuff: null, armCm: null, override: null };
-  expect(contentOf({ ...complete(), pressure: { ...pressure, place } })).toMatchObject({
-    wasCuffOn: true,
-  });
+  expect(contentOf(complete())).toMatchObject({ wasCuffOn: false });
+  const { set } = readTypedSet(
+    '146/92',
+    { method: 'auscultation', counted: { windowSeconds: 30, clock: 'any', first: 1 } },
+    NO_PROTOCOL,
+  );
+  if (set === null) throw new Error('no set');
+  const start = { ...{ run: ID(30), pulse: ID(31), sequence: 30 }, measuredAt: AT(3) };
+  const keptAt = { session: 's', atMs: 0 };
+  const typed = withTypedSet(complete(), set, place, null, { ...start, keptAt });
+  expect(contentOf(typed)).toMatchObject({ wasCuffOn: false });
+  expect(contentOf(withPlace(complete(), place, false))).toMatchObject({ wasCuffOn: true });
 });
 
 test('every entry of a round of a class says so, and names its session', () => {

@@ -185,7 +185,7 @@ export function roundContent(
     note,
     begun,
     rest,
-    wasCuffOn: draft.pressure.place !== null,
+    wasCuffOn: draft.pressure.wasCuffOn === true,
   };
   return chartRound(signed, values as readonly EntryFrame[] as readonly Entry[], inForce, program);
 }

@@ -1,4 +1,4 @@
-import type { Answer } from '@evenfall/api';
+import type { Answer, PersonRecord } from '@evenfall/api';
 import { keptProtocol } from '@evenfall/clinical';
 import { type Book, type InForce, inForceUnder, NOTHING_CHOSEN } from '@evenfall/record';
 import type { App } from '../app/context.js';
@@ -93,8 +93,26 @@ export async function loadPeople(app: Loading): Promise<void> {
 }
 
 export async function loadRecord(app: Loading, person: string, book: Book = BOOK): Promise<void> {
+  await readRecord(app, person, book, false);
+}
+
+/** The same after something of the record was changed: no answer to an earlier question is of what is there now. */
+export async function reloadRecord(
+  app: Loading,
+  person: string,
+  book: Book = BOOK,
+): Promise<Answer<PersonRecord>> {
+  return await readRecord(app, person, book, true);
+}
+
+async function readRecord(
+  app: Loading,
+  person: string,
+  book: Book,
+  isAfterChange: boolean,
+): Promise<Answer<PersonRecord>> {
   const key = recordKey(book, person);
-  const tell = asking(app, `record ${key}`);
+  const tell = asking(app, askedRecord(key), isAfterChange);
   const answer = await app.server.call('readPerson', { params: { book, person } });
   const after = book === 'class' ? afterAskingClass : afterAsking;
   const unreadable = answer.ok ? answer.value.unreadable : 0;
@@ -102,4 +120,10 @@ export async function loadRecord(app: Loading, person: string, book: Book = BOOK
     ...known,
     records: { ...known.records, [key]: after(known.records[key] ?? ASKED, answer, unreadable) },
   }));
+  return answer;
+}
+
+/** Under what questions after a record count. */
+export function askedRecord(key: string): string {
+  return `record ${key}`;
 }

@@ -1,8 +1,8 @@
 import type { ClassSessionRecord, PersonRow } from '@evenfall/api';
 import { withoutEnded, withoutSession } from '../class/forget.js';
 import { ASKED } from '../store/known.js';
-import { asking } from './asking.js';
-import { afterAsking, afterAskingClass, type Loading } from './load.js';
+import { asking, outdate } from './asking.js';
+import { afterAsking, afterAskingClass, askedRecord, type Loading } from './load.js';
 
 const NOTHING_LATEST: PersonRow['latest'] = {
   pulse: null,
@@ -22,15 +22,19 @@ export async function loadClassSessions(app: Loading): Promise<void> {
   const tell = asking(app, 'class sessions');
   const answer = await app.server.call('listClassSessions', {});
   const sessions = answer.ok ? { ...answer, value: answer.value.sessions } : answer;
-  tell(sessions, (known) => ({ ...known, classSessions: afterAsking(known.classSessions, sessions) }));
-  if (!sessions.ok) return;
+  const isTold = tell(sessions, (known) => ({
+    ...known,
+    classSessions: afterAsking(known.classSessions, sessions),
+  }));
+  // An older list does not name what was begun since.
+  if (!isTold || !sessions.ok) return;
   const open = sessions.value.map(({ id }) => id);
   app.store.change((state) => ({ ...state, kept: withoutEnded(state.kept, open) }));
 }
 
 /** An open class session with its people and their newest values. One that was ended is forgotten here as well. */
 export async function loadClass(app: Loading, session: string): Promise<void> {
-  const tell = asking(app, `class ${session}`);
+  const tell = asking(app, askedClass(session));
   const [found, people] = await Promise.all([
     app.server.call('readClassSession', { params: { session } }),
     app.server.call('listPersons', { params: { book: 'class' } }),
@@ -41,14 +45,14 @@ export async function loadClass(app: Loading, session: string): Promise<void> {
       ? { ...found, value: { session: found.value.session, rows: rowsOf(found.value, people.value.persons) } }
       : people;
   const unreadable = people.ok ? people.value.unreadable : 0;
-  tell(answer, (known) => ({
+  const isTold = tell(answer, (known) => ({
     ...known,
     classes: {
       ...known.classes,
       [session]: afterAskingClass(known.classes[session] ?? ASKED, answer, unreadable),
     },
   }));
-  if (!found.ok && found.status === 404) forgetSession(app, session);
+  if (isTold && !found.ok && found.status === 404) forgetSession(app, session);
 }
 
 /** The people of the class book who are in no open session: of them something was kept by agreement. */
@@ -83,6 +87,7 @@ function rowsOf({ persons }: ClassSessionRecord, rows: readonly PersonRow[]): Pe
 
 /** Nothing of a session stays on this device: neither what it keeps nor what it was told. */
 export function forgetSession(app: Pick<Loading, 'store'>, session: string): void {
+  outdate(app, (what) => what === askedClass(session) || what.startsWith(askedRecord('class ')));
   app.store.change(({ kept, known, ...state }) => ({
     ...state,
     kept: withoutSession(kept, session),
@@ -92,4 +97,9 @@ export function forgetSession(app: Pick<Loading, 'store'>, session: string): voi
       records: Object.fromEntries(Object.entries(known.records).filter(([key]) => !key.startsWith('class '))),
     },
   }));
+}
+
+/** Under what questions after a session count. */
+function askedClass(session: string): string {
+  return `class ${session}`;
 }

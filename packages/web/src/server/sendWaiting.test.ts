@@ -52,6 +52,20 @@ test('rounds go out oldest first and leave the device once they are taken', asyn
   expect(waitingIn(store)).toEqual([]);
 });
 
+test('a round that was taken stays until its chart could be read, and is sent once more under its id', async () => {
+  const store = deviceWith([50]);
+  const { server, sent } = serverThat([TAKEN, TAKEN]);
+  const reads = [OFFLINE, { ok: true, status: 200, value: { entries: [], unreadable: 0 } } as const];
+  const call = async (...asked: Parameters<Server['call']>) =>
+    asked[0] === 'readPerson' ? reads.shift() : await server.call(...asked);
+  const slow = { call } as unknown as Server;
+  await sendWaiting({ store, server: slow, words });
+  expect(waitingIn(store)).toEqual([[ID(50), 1, null]]);
+  await sendWaiting({ store, server: slow, words });
+  expect(waitingIn(store)).toEqual([]);
+  expect(sent[0]).toEqual(sent[1]);
+});
+
 test('an exercise goes out like a round, about nobody; without a network it stays', async () => {
   const store = createStore(null, () => ID(3));
   const exercise = { round: ID(70), person: null, entries: [], draft: null, tries: 0, refused: null };

@@ -10,7 +10,7 @@ import {
   toSend,
 } from '../round/waiting.js';
 import type { WaitingRound } from '../store/kept.js';
-import { loadRecord } from './load.js';
+import { reloadRecord } from './load.js';
 import { loadClassSessions } from './loadClass.js';
 import { refusedSigned } from './server.js';
 
@@ -31,19 +31,21 @@ export async function sendWaiting(app: Sending): Promise<void> {
     const { round, person, entries } = waiting;
     const { book } = bookOfWaiting(waiting);
     const answer = await app.server.call('addEntries', { body: { entries: [...entries] } });
+    // The record comes first, so that a round taken never vanishes from the screen in between; where it does not come the round
+    // stays, and is sent once more under its id.
+    const read = answer.ok && person !== null ? await reloadRecord(app, person, book) : null;
+    const isUnread = read !== null && !read.ok && isWorthRepeating(read.status);
     const sent: Sent = answer.ok
-      ? { is: 'taken' }
+      ? { is: isUnread ? 'unanswered' : 'taken' }
       : isWorthRepeating(answer.status)
         ? { is: 'unanswered' }
         : { is: 'refused', why: refusedSigned(answer, entries, app.words) };
-    // The record comes first, so that a round taken never vanishes from the screen in between.
-    if (answer.ok && person !== null) await loadRecord(app, person, book);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));
     if (sent.is === 'refused' && person !== null && book === 'class')
       await forgetGone(app, person, answer.status);
     if (sent.is === 'unanswered') unanswered.push(waiting);
     // Without a network none will arrive; but one that the server fails on must not hold up the others.
-    if (!answer.ok && answer.offline) return;
+    if ((!answer.ok && answer.offline) || (read !== null && !read.ok && read.offline)) return;
   }
 }
 

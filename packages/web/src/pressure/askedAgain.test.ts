@@ -52,6 +52,14 @@ test('a severe one is asked about by what it asks of the person, and by nothing 
   expect(asked(reading(31, '204/118', 8), [reading(30, '140/84', 5)])).toEqual([]);
 });
 
+test('once that was answered of another one, a severe one may be a slip as well', () => {
+  const draft = { ...[reading(30, '128/76', 5)].reduce(withReading, begun()), features: [] };
+  const codes = (typed: string) =>
+    askedAgain({ ...reading(31, typed, 8), entry: null }, draft, [], UNDER).map(({ code }) => code);
+  expect(codes('218/76')).toEqual(['read-implausible', 'read-far-from-before']);
+  expect(codes('130/78')).toEqual([]);
+});
+
 test('what was answered of a severe one asks nothing of a later one: that is read again for itself', () => {
   const before = [reading(30, '192/124', 5)];
   expect(asked(reading(31, '84/50', 8), before)).toEqual([

@@ -22,7 +22,7 @@ type Typed = {
 
 /**
  * Why numbers that were typed are looked at once more before they are kept. A severe one is asked about by what it asks of the
- * person; a fall on the feet is what is looked for there, so that a reading is held against others on the feet alone.
+ * person, until that was answered of another; a fall on the feet is what is looked for there, so that a reading is held against others on the feet alone.
  *
  * @param entries of the person, as charted
  */
@@ -35,7 +35,8 @@ export function askedAgain(
   const { actNow } = under.inForce.roundRules;
   const { deflation } = under.inForce.runRules;
   const { systolic, diastolicUsed: diastolic } = pressuresOf(run, deflation);
-  if (isPressureSevere({ systolic, diastolic }, severeLimits(actNow))) return [];
+  const isAnswered = draft.features !== null;
+  if (!isAnswered && isPressureSevere({ systolic, diastolic }, severeLimits(actNow))) return [];
   const { values } = draft.pressure;
   const at = values.findIndex((one) => one.entry === entry);
   const isUpright = place.posture === 'stand';

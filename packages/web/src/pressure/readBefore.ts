@@ -1,13 +1,16 @@
-import { projectNewest, type StoredEntry } from '@evenfall/record';
+import { chartedPressure, projectNewest, type StoredEntry } from '@evenfall/record';
 import type { RoundDraft } from '../round/draft.js';
 import { readingsSoFar } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 
 const MINUTE_MS = 60_000;
 
+/** How much the clocks of two devices may differ, min. Source: none; a decision. */
+const CLOCKS_APART_MINUTES = 2;
+
 /**
- * The newest reading of a person before one that is typed, in the round under way or else in the chart; null for none, or for one
- * that was taken after it.
+ * The newest reading of a person before one that is typed, in the round under way or else in the chart, its diastolic as it is
+ * used; null for none, or for one that was taken after it.
  *
  * @param nowMs when the one that is typed was taken, ms
  */
@@ -19,10 +22,12 @@ export function readBefore(
 ): { readonly systolic: number; readonly diastolic: number | null; readonly minutesAgo: number } | null {
   const here = readingsSoFar(draft, under).at(-1);
   const charted = projectNewest(entries).pressure;
-  const read = here ?? charted;
+  const entry = entries.find(({ id }) => id === charted?.entry);
+  const kept = entry === undefined ? null : chartedPressure(entry);
+  const read = here ?? (kept === null ? null : { systolic: kept.systolic, diastolic: kept.diastolicUsed });
   const at = here === undefined ? charted?.measuredAt : draft.pressure.values.at(-1)?.measuredAt.at;
   if (read == null || at === undefined) return null;
   const { systolic, diastolic } = read;
   const minutesAgo = (nowMs - Date.parse(at)) / MINUTE_MS;
-  return minutesAgo < 0 ? null : { systolic, diastolic, minutesAgo };
+  return minutesAgo < -CLOCKS_APART_MINUTES ? null : { systolic, diastolic, minutesAgo };
 }

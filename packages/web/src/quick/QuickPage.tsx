@@ -113,6 +113,8 @@ function QuickSet({ person, round, record }: SetProps) {
   const [made, setMade] = useState(() => ({ run: ids(), pulse: ids() }));
   const [isAsked, setAsked] = useState(false);
   const [refused, setRefused] = useState(0);
+  /** Whether another page of this device changed the round meanwhile. */
+  const [isChanged, setChanged] = useState(false);
   const whole = useRef<HTMLFormElement>(null);
   useProblemInSight(whole, refused);
   const field = useRef<HTMLInputElement>(null);
@@ -171,7 +173,7 @@ function QuickSet({ person, round, record }: SetProps) {
       : runContentOf(next, reading, { facts, inForce, program }).value.flags;
   const isSettled = settled === text && text !== '';
   // A slip is one on whichever arm: it is asked about before the arm is said.
-  const where = place?.place ?? { posture: set?.posture ?? ('sit' as const) };
+  const where = place?.place ?? placeOn('left', form, set, round).place;
   const again =
     set === null
       ? []
@@ -186,7 +188,9 @@ function QuickSet({ person, round, record }: SetProps) {
 
   const type = (typed: string) => {
     setAsked(false);
-    if (form.text('at') === '') form.set('at', JSON.stringify(clock.stamp()));
+    // What is rubbed out whole was read at no time; the next begins when it is begun.
+    if (typed === '') for (const one of ['at', 'read']) form.set(one, '');
+    else if (form.text('at') === '') form.set('at', JSON.stringify(clock.stamp()));
     form.set('text', typed);
   };
   /** Keeps what is typed in the round on this device; null where something is missing. */
@@ -196,15 +200,23 @@ function QuickSet({ person, round, record }: SetProps) {
     settle(text);
     if (next === null || !isPlaced || isUnread || isWindowUnsaid) return null;
     const taken = takenBy(next, signer.agent);
-    store.change((state) => ({
-      ...state,
-      kept: {
-        ...state.kept,
-        sequence: state.kept.sequence + SET_NUMBERS,
-        drafts: { ...state.kept.drafts, [person]: taken },
-      },
-    }));
-    return taken;
+    const shown = store.get().kept.drafts[person];
+    let isKept = false;
+    store.change((state) => {
+      // Another page of this device went on with the round, or signed it: that is not written over.
+      if (state.kept.drafts[person] !== shown) return state;
+      isKept = true;
+      return {
+        ...state,
+        kept: {
+          ...state.kept,
+          sequence: state.kept.sequence + SET_NUMBERS,
+          drafts: { ...state.kept.drafts, [person]: taken },
+        },
+      };
+    });
+    setChanged(!isKept);
+    return isKept ? taken : null;
   };
   const another = () => {
     if (keep() === null) return;
@@ -225,8 +237,11 @@ function QuickSet({ person, round, record }: SetProps) {
     if (agent === null || standing === null || isOpen) return;
     const kept = keep();
     if (kept === null) return;
+    if (!sign(app, { draft: kept, facts, inForce }, { ...signer, agent })) {
+      setChanged(true);
+      return;
+    }
     form.done();
-    sign(app, { draft: kept, facts, inForce }, { ...signer, agent });
     go(`/people/${person}`, { replace: true });
   };
   // Asked and never guessed.
@@ -354,6 +369,11 @@ function QuickSet({ person, round, record }: SetProps) {
       {isAsked && signer.agent === null ? (
         <p className="field-wrong" role="alert">
           {words.sentence('quick.needsAgent')}
+        </p>
+      ) : null}
+      {isAsked && isChanged ? (
+        <p className="field-wrong" role="alert">
+          {words.sentence('review.changedMeanwhile')}
         </p>
       ) : null}
       {isAsked && isOpen ? (

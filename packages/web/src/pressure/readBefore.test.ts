@@ -15,7 +15,7 @@ function charted(minute: number, moments: readonly { what: string; mmHg: number 
   const done = {
     run: read.value,
     place,
-    circumstances: UNKNOWN_RUN_CIRCUMSTANCES,
+    circumstances: { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null },
     override: null,
     note: null,
   };

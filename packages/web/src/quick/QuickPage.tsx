@@ -373,7 +373,7 @@ function QuickSet({ person, round, record }: SetProps) {
       ) : null}
       {isAsked && isChanged ? (
         <p className="field-wrong" role="alert">
-          {words.sentence('review.changedMeanwhile')}
+          {words.sentence('quick.changedMeanwhile')}
         </p>
       ) : null}
       {isAsked && isOpen ? (

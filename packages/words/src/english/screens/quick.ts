@@ -48,5 +48,6 @@ export const quick = {
   windowUnsaid: 'Say above how long the pulse was counted, then sign.',
   readNot: 'Say that it was read so, or put it right, then sign.',
   unasked: 'Answer what is asked above, then sign.',
+  changedMeanwhile: 'Another page of this device changed this round: look again, then sign.',
   needsAgent: 'Choose who is measuring.',
 } as const;

@@ -48,5 +48,6 @@ export const quick: Reworded<typeof english> = {
   windowUnsaid: 'Diga arriba durante cuánto se contó el pulso, y después firme.',
   readNot: 'Diga que se leyó así, o corríjalo, y después firme.',
   unasked: 'Responda lo que se pregunta arriba y después firme.',
+  changedMeanwhile: 'Otra página de este dispositivo cambió esta ronda: vuelva a mirarla y fírmela después.',
   needsAgent: 'Elija quién mide.',
 };

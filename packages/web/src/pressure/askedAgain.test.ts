@@ -53,11 +53,16 @@ test('a severe one is asked about by what it asks of the person, and by nothing 
 });
 
 test('once that was answered of another one, a severe one may be a slip as well', () => {
-  const draft = { ...[reading(30, '128/76', 5)].reduce(withReading, begun()), features: [] };
-  const codes = (typed: string) =>
-    askedAgain({ ...reading(31, typed, 8), entry: null }, draft, [], UNDER).map(({ code }) => code);
-  expect(codes('218/76')).toEqual(['read-implausible', 'read-far-from-before']);
-  expect(codes('130/78')).toEqual([]);
+  const codes = (typed: string, before: readonly DraftRun[]) => {
+    const draft = { ...before.reduce(withReading, begun()), features: [] };
+    return askedAgain({ ...reading(32, typed, 8), entry: null }, draft, [], UNDER).map(({ code }) => code);
+  };
+  const [severe, usual] = [reading(30, '192/124', 2), reading(31, '128/76', 5)];
+  expect(codes('218/76', [severe, usual])).toEqual(['read-implausible', 'read-far-from-before']);
+  expect(codes('130/78', [severe, usual])).toEqual([]);
+  expect(codes('190/122', [severe])).toEqual([]);
+  // What was answered was asked by this one.
+  expect(codes('198/124', [usual])).toEqual([]);
 });
 
 test('what was answered of a severe one asks nothing of a later one: that is read again for itself', () => {

@@ -34,11 +34,17 @@ export function askedAgain(
 ): readonly Flag<ReadAgainCode>[] {
   const { actNow } = under.inForce.roundRules;
   const { deflation } = under.inForce.runRules;
+  const isSevere = (of: Run) => {
+    const { systolic, diastolicUsed: diastolic } = pressuresOf(of, deflation);
+    return isPressureSevere({ systolic, diastolic }, severeLimits(actNow));
+  };
   const { systolic, diastolicUsed: diastolic } = pressuresOf(run, deflation);
-  const isAnswered = draft.features !== null;
-  if (!isAnswered && isPressureSevere({ systolic, diastolic }, severeLimits(actNow))) return [];
   const { values } = draft.pressure;
   const at = values.findIndex((one) => one.entry === entry);
+  // What was answered of a severe one before asks nothing of this one: that may be a slip as well.
+  const isAnswered =
+    draft.features !== null && values.some((one) => one.entry !== entry && isSevere(one.run));
+  if (isSevere(run) && !isAnswered) return [];
   const isUpright = place.posture === 'stand';
   const before = (at === -1 ? values : values.slice(0, at)).filter(
     (one) => (one.place.posture === 'stand') === isUpright,

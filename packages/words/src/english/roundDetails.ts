@@ -10,7 +10,7 @@ export const roundDetails = {
     'This is the first pressure of this person here: both arms are taken, one after the other. Keep the cuff at hand.',
   'asked-for': () => 'You asked for it in this round.',
   'third-minute-not-measured': (f, say) =>
-    `Nothing was measured at ${say.limit(f.value('minutes'))} minutes, so a fall is not excluded: that takes a reading then, if the person can stand.`,
+    `There is no reading at ${say.limit(f.value('minutes'))} minutes on the feet, so a fall is not excluded: that takes a reading then, if the person can stand.`,
   'low-before-standing': (f, say) =>
     `The systolic is ${say.short(f.value('systolic'))} mmHg, ${f.has('limitMmHg') ? `below ${say.limit(f.value('limitMmHg'))}` : 'which is very low by the limits in force here'}: do not stand this person up before your local protocol or somebody with more experience says so; leave the standing reading, or keep the round as it is and report.`,
   'child-sex-missing': () =>

@@ -11,7 +11,7 @@ export const roundDetails: Reworded<typeof english> = {
     'Es la primera presión de esta persona aquí: se toman los dos brazos, uno tras otro. Tenga el manguito a mano.',
   'asked-for': () => 'Usted lo pidió en esta ronda.',
   'third-minute-not-measured': (f, say) =>
-    `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: para eso hace falta una lectura entonces, si la persona puede estar de pie.`,
+    `No hay lectura de pie en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: para eso hace falta una lectura entonces, si la persona puede estar de pie.`,
   'low-before-standing': (f, say) =>
     `La sistólica es de ${say.short(f.value('systolic'))} mmHg, ${f.has('limitMmHg') ? `menos de ${say.limit(f.value('limitMmHg'))}` : 'muy baja según los límites vigentes aquí'}: no ponga de pie a esta persona sin que lo diga su protocolo local o alguien con más experiencia; deje la lectura de pie, o conserve la ronda como está y avise.`,
   'child-sex-missing': () =>

@@ -372,10 +372,10 @@ describe('what is to be known of a number stands beside it', () => {
     const upAt = (systolic: number, diastolic: number) =>
       run(3, heard(systolic, diastolic), posed('stand', { uprightMinutes: 1, unwellUpright: false }));
     const said = (stood: Made) => text('{standing}', [lying, stood, signing(9, [lying, stood])]);
-    expect(said(upAt(140, 82)).match(/Nothing was measured at 3 minutes/g)).toHaveLength(1);
+    expect(said(upAt(140, 82)).match(/There is no reading at 3 minutes/g)).toHaveLength(1);
     const fell = said(upAt(120, 70));
     expect(fell).toContain('meets the limits of a fall');
-    expect(fell.match(/Nothing was measured at 3 minutes/g)).toHaveLength(1);
+    expect(fell.match(/There is no reading at 3 minutes/g)).toHaveLength(1);
   });
 });
 

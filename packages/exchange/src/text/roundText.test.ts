@@ -375,7 +375,7 @@ describe('what is to be known of a number stands beside it', () => {
     expect(said(upAt(140, 82)).match(/There is no reading at 3 minutes/g)).toHaveLength(1);
     const fell = said(upAt(120, 70));
     expect(fell).toContain('meets the limits of a fall');
-    expect(fell.match(/There is no reading at 3 minutes/g)).toHaveLength(1);
+    expect(fell.match(/Nothing was measured at 3 minutes/g)).toHaveLength(1);
   });
 });
 

@@ -24,6 +24,20 @@ const entry = (kind: 'count' | 'run', id: number, content: object, amends: numbe
     }),
     id,
   );
+const gone = (id: number, of: number) =>
+  kept(
+    frame(
+      'entered-in-error',
+      { note: null },
+      { id: idOf(id), amends: { entry: idOf(of), reason: 'wrong-person', text: null } },
+    ),
+    id,
+  );
+/** The same, measured at a minute after nine. */
+const minutes = (one: StoredEntry, minute: number) => ({
+  ...one,
+  measuredAt: { ...one.measuredAt, at: `2026-11-02T09:${String(minute).padStart(2, '0')}:00.000Z` },
+});
 const pulseIn = (entries: readonly StoredEntry[]) => {
   const [first] = projectChart(entries).rounds;
   const run = entries.find((one) => one.kind === 'run');
@@ -49,29 +63,24 @@ test('a count that was amended or marked since is so beside the reading too, how
   expect(pulseIn([pulse, reading, once, twice])).toMatchObject({ perMinute: 80, was: 76 });
   const back = entry('count', 4, countContent({ n: 76, windowSeconds: 60 }), 3);
   expect(pulseIn([pulse, reading, once, back])).toEqual({ perMinute: 76, was: null, isCounted: true });
-  const marked = kept(
-    frame(
-      'entered-in-error',
-      { note: null },
-      {
-        id: idOf(5),
-        amends: { entry: idOf(1), reason: 'wrong-person', text: null },
-      },
-    ),
-    5,
-  );
-  expect(pulseIn([pulse, reading, marked])).toEqual({ perMinute: null, was: 76, isCounted: true });
+  expect(pulseIn([pulse, reading, gone(5, 1)])).toEqual({ perMinute: null, was: 76, isCounted: true });
 });
 
 test('of two counts of one number it is the one nearest in time, and the other one amended changes nothing of it', () => {
-  const at = (one: StoredEntry, minute: number) => ({
-    ...one,
-    measuredAt: { ...one.measuredAt, at: `2026-11-02T09:${String(minute).padStart(2, '0')}:00.000Z` },
-  });
   const count = (id: number, minute: number) =>
-    at(entry('count', id, countContent({ n: 38, windowSeconds: 30 })), minute);
-  const amended = at(entry('count', 4, countContent({ n: 60, windowSeconds: 30 }), 1), 30);
-  const own = at(reading, 11);
+    minutes(entry('count', id, countContent({ n: 38, windowSeconds: 30 })), minute);
+  const amended = minutes(entry('count', 4, countContent({ n: 60, windowSeconds: 30 }), 1), 30);
+  const own = minutes(reading, 11);
   expect(pulseIn([count(1, 10), own, count(3, 20), amended])).toMatchObject({ perMinute: 120, was: 76 });
   expect(pulseIn([count(1, 1), own, count(3, 12), amended])).toMatchObject({ perMinute: 76, was: null });
+});
+
+test('a count that was entered in error takes no pulse from a reading where another of that number stands', () => {
+  const first = minutes(pulse, 8);
+  const again = minutes(entry('count', 3, countContent({ n: 38, windowSeconds: 30 })), 10);
+  const own = minutes(reading, 11);
+  const standing = { perMinute: 76, was: null, isCounted: true };
+  expect(pulseIn([first, own, again, gone(5, 3)])).toEqual(standing);
+  expect(pulseIn([first, own, again, gone(5, 1)])).toEqual(standing);
+  expect(pulseIn([first, own, again, gone(5, 1), gone(6, 3)])).toMatchObject({ perMinute: null, was: 76 });
 });

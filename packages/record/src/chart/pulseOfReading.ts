@@ -1,4 +1,5 @@
 import type { StoredEntry } from '../entry/entry.js';
+import type { AmendedEntry } from './amendmentTree.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { ofRate } from './ofRate.js';
 import type { ChartRound } from './projectChart.js';
@@ -17,7 +18,7 @@ export type PulseOfReading = {
 /**
  * The pulse of a reading as the round has it now: a reading keeps the pulse that it was made with as its evidence, and a
  * count that was put right since is said once and the same wherever it stands. Of several counts of that number it is the
- * one nearest to the reading in time.
+ * nearest to the reading in time of those that stand; where all were entered in error, the nearest.
  */
 export function pulseOfReading(
   { content, measuredAt }: StoredEntry & { readonly kind: 'run' },
@@ -32,10 +33,14 @@ export function pulseOfReading(
       const said = [...value.story, ...value.current].filter(isIt);
       return said.length === 0 ? [] : [{ value, awayMs: Math.min(...said.map(away)) }];
     })
-    .toSorted((a, b) => a.awayMs - b.awayMs);
+    .toSorted((a, b) => Number(isGone(a.value)) - Number(isGone(b.value)) || a.awayMs - b.awayMs);
   if (counted === undefined) return { perMinute, was: null, isCounted: false };
   const { current } = counted.value;
   if (current.some(isIt)) return { perMinute, was: null, isCounted: true };
   const now = current.at(-1);
   return { perMinute: now === undefined ? null : chartedPerMinute(now), was: perMinute, isCounted: true };
+}
+
+function isGone({ current }: AmendedEntry): boolean {
+  return current.length === 0;
 }

@@ -38,7 +38,7 @@ export type { LatestValue } from './chart/newestNumbers.js';
 export { projectNewest } from './chart/newestNumbers.js';
 export type { LatestPressure, NewestValues } from './chart/newestValues.js';
 export { notesStanding } from './chart/notesStanding.js';
-export { isNotReliedOn, notReliedOn } from './chart/notReliedOn.js';
+export { notReliedOn } from './chart/notReliedOn.js';
 export type { OfficeLeftOut, OfficeNear, SeriesDays } from './chart/officeNear.js';
 export { daysApart, officeNear, officeNotTaken, visitsMean } from './chart/officeNear.js';
 export { openReasons } from './chart/openReasons.js';

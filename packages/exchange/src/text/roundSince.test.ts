@@ -140,6 +140,11 @@ test('a learner’s round that a supervisor did not rely on says so, and why', (
   expect(text('{pulse}', [...learners, seen])).toBe(
     'Seen by a supervisor, and not relied on (Counted over a sleeve.): 76',
   );
+  // Of the number that was put right since no supervisor has said anything.
+  const right = count(30, { n: 20, windowSeconds: 15 }, amending(1));
+  expect(text('{pulse}', [...learners, seen, right])).toBe(
+    'Preliminary, not countersigned: 80 (amended, was 76)',
+  );
 });
 
 test('values that nobody signed stay said where a supervisor relied on nothing of the round', () => {

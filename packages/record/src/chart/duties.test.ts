@@ -434,7 +434,9 @@ describe('a learner’s round', () => {
     const put = amending(60, 10, [118, 72]);
     expect(waits([...refused, put])).toEqual([idOf(110)]);
     expect(waits([...refused, resigned(22, 9)])).toEqual([idOf(110)]);
-    expect(waits([...refused, { ...put, agent: idOf(9009) }])).toEqual([]);
+    // Also by the supervisor who said no: else nobody would ever be asked to rely on it.
+    expect(waits([...refused, { ...put, agent: idOf(9009) }])).toEqual([idOf(110)]);
+    expect(waits([...learnt, countersigning(20, true, 5), { ...put, agent: idOf(9009) }])).toEqual([]);
     expect(waits([...refused, put, countersigning(61, false, 95)])).toEqual([]);
   });
 

@@ -133,8 +133,8 @@ export function isLearners({ story }: AmendedEntry): boolean {
 export type SupervisorWord = 'agreed' | 'not-relied-on';
 
 /**
- * What the last supervisor who said anything of a signing still says of it; null where nobody did. What was amended since by
- * anybody who is no supervisor of it, the learner above all, is not what it was said of.
+ * What the last supervisor who said anything of a signing still says of it; null where nobody did. What was amended since is
+ * not what it was said of; only where a supervisor of it relied on it, and amended it, is that theirs too.
  */
 export function lastWord(
   signing: AmendedEntry,
@@ -145,6 +145,7 @@ export function lastWord(
   const of = countersigned.filter(({ content }) => ids.has(content.signing));
   const last = of.at(-1);
   if (last === undefined) return null;
+  const { agrees } = last.content;
   const supervisors = new Set(of.map(({ agent }) => agent));
   const isAmendedSince = [signing, ...values]
     .flatMap(({ story }) => story)
@@ -152,10 +153,10 @@ export function lastWord(
       ({ amends, recordedAt, agent }) =>
         amends !== null &&
         Date.parse(recordedAt) > Date.parse(last.recordedAt) &&
-        !(supervisors.has(agent) && agent !== signing.original.agent),
+        !(agrees && supervisors.has(agent) && agent !== signing.original.agent),
     );
   if (isAmendedSince) return null;
-  return last.content.agrees ? 'agreed' : 'not-relied-on';
+  return agrees ? 'agreed' : 'not-relied-on';
 }
 
 function namedIn(entry: StoredEntry): readonly string[] {

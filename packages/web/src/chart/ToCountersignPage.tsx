@@ -4,7 +4,6 @@ import {
   type ChartedSeries,
   type ChartRound,
   chartSeries,
-  isNotReliedOn,
   projectChart,
   projectDuties,
   signingOf,
@@ -86,7 +85,7 @@ function OfPerson({ row: { id: person, identity } }: { readonly row: PersonRow }
 }
 
 function OfSeries({
-  series: { id, content, from, until, amended, countersigned },
+  series: { id, content, from, until, amended },
   person,
   agents,
 }: {
@@ -104,7 +103,6 @@ function OfSeries({
           {words.sentence(content.of === 'home' ? 'away.homeTitle' : 'away.recordingTitle', days)}
         </span>
         <span className="small soft">{whoText(amended.original, agents, words)}</span>
-        <NotReliedOn is={isNotReliedOn(countersigned, amended.current[0]?.id ?? amended.original.id)} />
       </span>
       <span className="person-values">
         <span className="person-value">
@@ -115,12 +113,6 @@ function OfSeries({
       </span>
     </Link>
   );
-}
-
-/** That a supervisor has looked at it already, and did not rely on it. */
-function NotReliedOn({ is }: { readonly is: boolean }) {
-  const { words } = useApp();
-  return is ? <strong className="small person-mark">{words.sentence('chart.notAgreed')}</strong> : null;
 }
 
 type RoundProps = { readonly round: ChartRound; readonly person: string; readonly agents: readonly Agent[] };
@@ -134,7 +126,6 @@ function OfRound({ round, person, agents }: RoundProps) {
       <span className="person-who">
         <span className="person-when">{stampText(signing.measuredAt, words)}</span>
         <span className="small soft">{whoText(signing, agents, words)}</span>
-        <NotReliedOn is={isNotReliedOn(round.countersigned, signing.id)} />
       </span>
       <span className="person-values">
         {standingValues(round, words).map(({ entry, sign, text }) => (

@@ -420,3 +420,24 @@ test('a rate that is typed stays that rate, and is refused where its window cann
   expect(counted).toMatchObject({ rateTyped: null });
   expect(amend({ ...rate, n: '8x' }).wrong.n).toMatchObject([{ code: 'not-whole' }]);
 });
+
+test('a rate that is typed for what was counted goes on with the window of it, which is known, also of breaths', () => {
+  const rateTyped = (more: object, n: string, windowSeconds = '') => {
+    if (pulse.kind !== 'count') throw new Error('no count');
+    const { evidence } = pulse.content;
+    const { schema = pulse.schema, of = 'pulse', ...typed } = more as { schema?: number; of?: string };
+    const before = { ...evidence, count: { ...evidence.count, of }, ...typed };
+    const entry = { ...pulse, schema, content: { ...pulse.content, evidence: before } } as StoredEntry;
+    const fields = { ...BLANK, what: 'count', n, unit: PER_MINUTE, windowSeconds, reason: 'typing-slip' };
+    return readAmendment(entry, fields, NO_PROTOCOL, CLOCK).amendment?.change;
+  };
+  // 21 in 15 s is 84 a minute (docs/conventions.md section 5).
+  const said = { count: { n: 21, windowSeconds: 15 }, rateTyped: 'window-said' };
+  expect(rateTyped({}, '84')).toMatchObject(said);
+  expect(rateTyped({ of: 'breaths' }, '84')).toMatchObject(said);
+  // Of a count of schema 1 nobody knows whether a rate was typed.
+  expect(rateTyped({ schema: 1 }, '84')).toMatchObject({ rateTyped: 'window-presumed' });
+  expect(rateTyped({ schema: 1 }, '84', '15')).toMatchObject(said);
+  expect(rateTyped({ rateTyped: 'window-presumed' }, '84')).toMatchObject({ rateTyped: 'window-presumed' });
+  expect(rateTyped({ rateTyped: 'window-said' }, '84')).toMatchObject(said);
+});

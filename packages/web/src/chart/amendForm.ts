@@ -21,7 +21,6 @@ import {
   type AmendmentReason,
   type Amends,
   belongsNowhere,
-  type CountContent,
   chartCount,
   chartRun,
   chartSign,
@@ -127,10 +126,19 @@ function countOfTypedRate(count: Count, fields: AmendFields, { countRules }: InF
   return countOfRate(Number(typed), { of, windowSeconds: seconds, clock, first }, countRules);
 }
 
-/** How far the window of a rate that is typed for a count is known: as said now, else as it was before. */
-function rateTypedIn({ evidence }: CountContent, { windowSeconds = '' }: AmendFields): RateTyped {
-  return windowSeconds === '' ? (evidence.rateTyped ?? 'window-presumed') : 'window-said';
+/**
+ * How far the window of a rate that is typed for a count is known: as said now, else as it was before. What was counted was
+ * counted in its window; of an older count nobody knows whether it was.
+ */
+function rateTypedIn({ schema, content }: CountEntry, { windowSeconds = '' }: AmendFields): RateTyped {
+  if (windowSeconds !== '') return 'window-said';
+  return content.evidence.rateTyped ?? (schema < SAYS_RATE_TYPED ? 'window-presumed' : 'window-said');
 }
+
+type CountEntry = StoredEntry & { readonly kind: 'count' };
+
+/** The first schema of a count that says whether a rate was typed. */
+const SAYS_RATE_TYPED = 2;
 
 /** Whether the count itself can be put right: a count that was finished. */
 export function canCorrectCount(entry: StoredEntry): boolean {
@@ -237,7 +245,7 @@ function readChange(
           ? countOfTypedRate(count, fields, inForce)
           : parseCount({ ...count, n: fields.n.trim() }, inForce.countRules);
       if (parsed.ok) {
-        const rateTyped = fields.unit === PER_MINUTE ? rateTypedIn(entry.content, fields) : null;
+        const rateTyped = fields.unit === PER_MINUTE ? rateTypedIn(entry, fields) : null;
         return { what: 'count', count: parsed.value, rateTyped };
       }
       wrong.n = parsed.refusals;

@@ -171,6 +171,7 @@ const OF_OTHER_SIGNS = new Set([
   'typedUnit',
   'unwellUpright',
   'lyingMinutes',
+  'gaugeDoubt',
   ...['series', 'seriesOf', ...[...READING_COLUMNS, ...LATER_READING_COLUMNS].map(([heading]) => heading)],
 ]);
 
@@ -193,10 +194,10 @@ describe('the columns', () => {
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
         'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit unwellUpright ' +
-        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed lyingMinutes startedByHand readingOfSitting'
+        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed lyingMinutes startedByHand readingOfSitting gaugeDoubt'
       ).split(' '),
     );
-    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-8');
+    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-9');
   });
 
   test('hold a count with its evidence, range, times and who', () => {
@@ -208,7 +209,7 @@ describe('the columns', () => {
       Object.entries(row ?? {}).filter(([heading, cell]) => OF_OTHER_SIGNS.has(heading) && cell !== ''),
     ).toEqual([]);
     expect(Object.fromEntries(known)).toEqual({
-      schema: 'evenfall-chart-8',
+      schema: 'evenfall-chart-9',
       notice: '',
       person: PERSON,
       name: ORLA.name,

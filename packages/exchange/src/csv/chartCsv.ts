@@ -128,7 +128,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['program', ({ entry }) => computedBy(entry)?.program ?? null],
   ['rule', ({ entry }) => computedBy(entry)?.rule ?? null],
   ['protocolVersion', ({ entry }) => computedBy(entry)?.presetVersion ?? null],
-  ['note', ({ from, entry }) => noteOf(from, entry)],
+  ['note', ({ entry }) => noteOf(entry)],
   ['notDone', ({ notDone }) => notDone?.notDone.reason ?? null],
   ['notDoneText', ({ notDone }) => notDone?.notDone.text ?? null],
   ['roundNote', ({ round }) => (round === null ? null : roundNoteOf(round))],
@@ -149,6 +149,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ...READING_COLUMNS.map(ofReading),
   ['lyingMinutes', ({ entry }) => posedIn(entry)?.lyingMinutes ?? null],
   ...LATER_READING_COLUMNS.map(ofReading),
+  ['gaugeDoubt', ({ from, entry }) => gaugeDoubtOf(from, entry)],
 ];
 
 function ofReading([heading, cell]: (typeof READING_COLUMNS)[number]): readonly [string, (row: Row) => Cell] {
@@ -245,11 +246,14 @@ function standingOf(entry: StoredEntry, of: AmendedEntry): string {
   return amending(entry).every(isOpenMark) ? 'entered-in-error' : 'replaced';
 }
 
-/** What somebody wrote of a value; before it, of a reading from a gauge that failed since, that it is in doubt. */
-function noteOf({ gaugesNow, words }: Exported, entry: StoredEntry): string | null {
-  const doubts = entry.kind === 'run' ? gaugeTexts(entry, gaugesNow, words) : [];
-  const note = entry.kind !== 'round' && 'note' in entry.content ? entry.content.note : null;
-  return [...doubts, ...(note === null ? [] : [note])].join('\n') || null;
+/** What somebody wrote of a value. */
+function noteOf(entry: StoredEntry): string | null {
+  return entry.kind !== 'round' && 'note' in entry.content ? entry.content.note : null;
+}
+
+/** Of a reading from a gauge that failed since that it is in doubt, or that nobody here knows: of today, and no note of anybody. */
+function gaugeDoubtOf({ gaugesNow, words }: Exported, entry: StoredEntry): string | null {
+  return entry.kind === 'run' ? gaugeTexts(entry, gaugesNow, words).join(' ') || null : null;
 }
 
 function countedN(entry: StoredEntry): number | null {

@@ -116,7 +116,7 @@ describe('a series in the table', () => {
     const rows = rowsOf(tableOf(homeWeek(1, { readings: readings.with(4, told) as never })));
     expect(rows).toHaveLength(28);
     expect(rows[4]).toMatchObject({
-      schema: 'evenfall-chart-8',
+      schema: 'evenfall-chart-9',
       entry: idOf(1),
       sign: 'pressure',
       status: 'at-home',

@@ -15,7 +15,7 @@ import { readingTexts, type Words } from '@evenfall/words';
 export type ValueOf = {
   readonly round: ChartRound;
   readonly words: Words;
-  /** The gauges of the place as they stand, so that what was read from one that failed since says so; null: they are not known. */
+  /** The gauges of the place as they stand, so that what was read from one that failed since says so; null: they are not known. One of another place is in no list of this one. */
   readonly gauges: Parameters<typeof failedGauge>[1] | null;
 };
 
@@ -109,8 +109,10 @@ function signText(sign: Sign, words: Words): string {
 
 /** That a reading was read from a gauge that failed a check, so that it is in doubt; or that nobody can say so here. */
 export function gaugeTexts(entry: RunEntry, gauges: ValueOf['gauges'], words: Words): readonly string[] {
-  if (gauges === null)
-    return entry.content.evidence.gauge == null ? [] : [words.sentence('handover.gaugeNotKnown')];
+  const { gauge } = entry.content.evidence;
+  if (gauge == null) return [];
+  if (gauges === null || !gauges.some(({ id }) => id === gauge))
+    return [words.sentence('handover.gaugeNotKnown')];
   const failed = failedGauge(entry, gauges);
   return failed === null ? [] : [words.sentence('handover.gaugeFailed', { name: failed.name })];
 }

@@ -346,7 +346,7 @@ describe('values of another system', () => {
         [{ code: 'unknown-id', field: '--person' }],
       );
       // A table of which nothing can be read makes nobody.
-      const newer = await other.send('POST', '/control/import', named.replaceAll('chart-8', 'chart-9'));
+      const newer = await other.send('POST', '/control/import', named.replaceAll('chart-9', 'chart-10'));
       expect(newer.status).toBe(422);
       expect((await other.send('GET', `/api/books/care/persons/${from}`)).status).toBe(404);
       // A number that a spreadsheet may have changed names nobody; a person who is named takes what was measured.
@@ -379,7 +379,7 @@ describe('values of another system', () => {
     test('of invented people goes into no clinic', async () => {
       const person = await clinic.addPerson();
       await clinic.sign(clinic.pulse(person, 66, 30));
-      const text = (await tableOf(person)).replace('evenfall-chart-8,,', 'evenfall-chart-8,INVENTED,');
+      const text = (await tableOf(person)).replace('evenfall-chart-9,,', 'evenfall-chart-9,INVENTED,');
       expect((await bringTable(text)).body.problems).toMatchObject([
         { field: 'notice', code: 'contradicts' },
       ]);

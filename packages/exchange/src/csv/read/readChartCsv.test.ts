@@ -18,6 +18,7 @@ import {
 } from '../../../testing/charts.js';
 import { chartCsv, type Exported } from '../chartCsv.js';
 import { columnOf, readChartCsv } from './readChartCsv.js';
+import { readTable } from './records.js';
 
 function written(all: readonly Made[], invented = false, gaugesNow: Exported['gaugesNow'] = []): string {
   const entries = all.map(({ entry }) => entry);
@@ -25,6 +26,14 @@ function written(all: readonly Made[], invented = false, gaugesNow: Exported['ga
   const series = chartSeries(entries, () => null);
   const about = { book: 'care', invented, person: PERSON, identity: ORLA, classIdentity: null } as const;
   return chartCsv({ ...about, chart, series, agents: [WREN], gaugesNow, words: wordsFor('en') });
+}
+
+/** What stands under a heading, row by row. */
+function cells(text: string, heading: string) {
+  const table = readTable(text);
+  if (!table.ok) throw new Error('no table');
+  const column = (columnOf(text, heading) ?? 0) - 1;
+  return table.value.records.slice(1).map((row) => row.cells[column]);
 }
 
 function read(text: string) {
@@ -73,28 +82,27 @@ describe('a table that export wrote', () => {
     });
   });
 
-  test('says in its note that a gauge failed since, before what was written there, and is read again with both', () => {
+  test('says apart that a gauge failed since, which is read back as nobody’s note and takes nothing from one', () => {
+    const long = 'left arm later '.repeat(66).trim();
     const readings = [
-      run(1, heard(148, 92), { gauge: FAILED_GAUGE.id, note: 'left arm later' }),
+      run(1, heard(148, 92), { gauge: FAILED_GAUGE.id, note: long }),
       run(2, heard(131, 75), { gauge: FAILED_GAUGE.id }),
       run(3, heard(137, 77)),
     ];
+    const table = (gauges: Exported['gaugesNow']) =>
+      written([...readings, signing(9, readings)], false, gauges);
     const notes = (gauges: Exported['gaugesNow']) =>
-      read(written([...readings, signing(9, readings)], false, gauges)).reported.map(
-        ({ content }) => content.note,
-      );
+      read(table(gauges)).reported.map(({ content }) => content.note);
     const doubt = 'in doubt: read from Gauge 3, a gauge that failed a check';
-    expect(notes([FAILED_GAUGE])).toEqual([`${doubt}\nleft arm later`, doubt, null]);
-    expect(notes([])).toEqual(['left arm later', null, null]);
+    expect(cells(table([FAILED_GAUGE]), 'gaugeDoubt')).toEqual([doubt, doubt, '']);
+    const notKnown = 'whether its gauge failed a check is not known here';
+    expect(cells(table([]), 'gaugeDoubt')).toEqual([notKnown, notKnown, '']);
+    expect(notes([FAILED_GAUGE])).toEqual([long, null, null]);
+    // A table from before the failure and one from after it say the same to whoever reads them.
+    expect(read(table([FAILED_GAUGE])).reported).toEqual(read(table([])).reported);
   });
 
   test('says how long somebody had lain, and on their feet, and is read again with both', () => {
-    const cells = (text: string, heading: string) =>
-      text
-        .trimEnd()
-        .split('\r\n')
-        .slice(1)
-        .map((row) => row.split(',')[(columnOf(text, heading) ?? 0) - 1]);
     const both = written([
       run(1, heard(148, 92), { place: { posture: 'lie' }, posture: { lyingMinutes: 5 } }),
       run(2, heard(126, 88), {
@@ -217,7 +225,7 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   test('a row that says nobody, or that was cut, does not take the file with it', () => {
     expect(places(PERSON, '')).toEqual(['2 person missing']);
     expect(bent(PERSON, '').reported).toHaveLength(5);
-    const more = read(`${TABLE}evenfall-chart-8,cut\r\n`);
+    const more = read(`${TABLE}evenfall-chart-9,cut\r\n`);
     expect(more.refused).toMatchObject([{ line: 9, code: 'contradicts', figures: { cells: 2 } }]);
     expect(more.reported).toHaveLength(6);
   });
@@ -231,9 +239,9 @@ describe('a row that cannot be read is refused by its line and heading, and the 
 
   test('what stands on any row of it stands on the file', () => {
     const [heading, first = '', ...others] = TABLE.split('\r\n');
-    expect(first).toContain('evenfall-chart-8,,');
-    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-8,,'));
-    const marked = others.with(last, (others[last] ?? '').replace('-8,,', '-3,INVENTED,'));
+    expect(first).toContain('evenfall-chart-9,,');
+    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-9,,'));
+    const marked = others.with(last, (others[last] ?? '').replace('-9,,', '-3,INVENTED,'));
     expect(read([heading, first, ...marked].join('\r\n')).notices).toEqual(['INVENTED']);
   });
 
@@ -243,10 +251,10 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   });
 
   test('a newer table is refused row by row, by name', () => {
-    expect(bent('\r\nevenfall-chart-8', '\r\nevenfall-chart-9').refused).toMatchObject([
-      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 8 } },
+    expect(bent('\r\nevenfall-chart-9', '\r\nevenfall-chart-10').refused).toMatchObject([
+      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 9 } },
     ]);
-    expect(places('\r\nevenfall-chart-8', '\r\nevenfall-chart-2')).toEqual([]);
+    expect(places('\r\nevenfall-chart-9', '\r\nevenfall-chart-2')).toEqual([]);
   });
 
   test('the column is that of the heading', () => {

@@ -1,7 +1,7 @@
 import type { Posture } from '@evenfall/clinical';
 import { type LatestReading, type LatestValue, newestNumbers } from './newestNumbers.js';
 import type { ChartRound } from './projectChart.js';
-import { type RoundAverage, roundAverage } from './roundAverage.js';
+import { postureOfAverage, type RoundAverage, roundAverage } from './roundAverage.js';
 import type { RulesOf } from './valueStanding.js';
 
 /** The newest standing pressure, with what its round came to; `posture` is of what it came to, where that is an average. */
@@ -27,12 +27,7 @@ export function newestValues(rounds: readonly ChartRound[], rulesOf: RulesOf): N
   const { pulse, breaths, pressure, ofPressure } = newestNumbers(rounds);
   if (pressure === null) return { pulse, breaths, pressure };
   const average = ofPressure === null ? null : roundAverage(ofPressure, rulesOf);
-  const posture = average === null || ofPressure === null ? pressure.posture : postureOf(ofPressure, average);
+  const posture =
+    average === null || ofPressure === null ? pressure.posture : postureOfAverage(ofPressure, average);
   return { pulse, breaths, pressure: { ...pressure, posture, average } };
-}
-
-/** How the person was placed for the readings of an average, which are all alike; null where they are not found. */
-function postureOf({ values }: ChartRound, { used }: RoundAverage): Posture | null {
-  const first = values.find(({ story }) => story.some(({ id }) => used.includes(id)))?.current.at(-1);
-  return first?.kind === 'run' ? first.content.evidence.place.posture : null;
 }

@@ -152,7 +152,25 @@ describe('a trend', () => {
       schema: 2,
     });
     const [round] = trend([...runs, signing]);
-    expect(round?.average).toMatchObject({ systolic: 145.5, diastolic: 89, readings: 2 });
+    expect(round?.average).toMatchObject({ systolic: 145.5, diastolic: 89, readings: 2, posture: 'sit' });
+  });
+
+  test('a mean of readings that were all taken lying is one lying, also where some were amended since', () => {
+    const lain = (systolic: number, id: number, minute: number, more: Partial<EntryFrame> = {}) => {
+      const reading = heard(systolic, 70, id, minute, more);
+      if (reading.kind !== 'run') throw new Error('no reading');
+      const { evidence } = reading.content;
+      const place = { ...evidence.place, posture: 'lie' as const };
+      return { ...reading, content: { ...reading.content, evidence: { ...evidence, place } } };
+    };
+    const runs = [lain(118, 1, 1), lain(112, 2, 3), lain(110, 3, 5)];
+    const signs = [{ sign: 'pressure' as const, entries: [idOf(1), idOf(2), idOf(3)] }];
+    const content = signingContent(signs, runs as unknown as EntryFrame[]);
+    const signed = [...runs, entry('round', content, 4, 6, { schema: 2 })];
+    expect(trend(signed)[0]?.average).toMatchObject({ systolic: 111, posture: 'lie' });
+    const amends = [2, 3].map((id) => ({ entry: idOf(id), reason: 'typing-slip' as const, text: null }));
+    const put = amends.map((one, at) => lain(114, 10 + at, 9, { amends: one }));
+    expect(trend([...signed, ...put])[0]?.average).toMatchObject({ systolic: 114, posture: 'lie' });
   });
 
   test('is the same whatever the order of the entries, and rises in time', () => {

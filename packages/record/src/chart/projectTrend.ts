@@ -7,7 +7,7 @@ import { chartedPressure } from './chartedPressure.js';
 import { notReliedOn } from './notReliedOn.js';
 import { pressureWritten } from './pressureWritten.js';
 import type { Chart } from './projectChart.js';
-import { type RoundAverage, roundAverage } from './roundAverage.js';
+import { postureOfAverage, type RoundAverage, roundAverage } from './roundAverage.js';
 import { type UnclearCorrection, unclearCorrections } from './unclearCorrections.js';
 import type { RulesOf } from './valueStanding.js';
 
@@ -63,10 +63,13 @@ export type TrendRound = {
   readonly isNotReliedOn: boolean;
   readonly points: readonly TrendPoint[];
   /** The average that the round goes by, mmHg and not rounded; null where it is one reading or none. */
-  readonly average: RoundAverage | null;
+  readonly average: TrendAverage | null;
   /** Of values that another system or a table said, which are in no round: in their words. Null for what was taken here. */
   readonly elsewhere: TrendElsewhere | null;
 };
+
+/** The average of a round, and how the person was placed for its readings; `posture` is null where they were not all alike. */
+export type TrendAverage = RoundAverage & { readonly posture: Posture | null };
 
 /** Who said values from elsewhere, and how they say they were taken; `until` ends the time of a mean, RFC 3339. */
 export type TrendElsewhere = {
@@ -93,6 +96,7 @@ export function projectTrend(chart: Chart, rulesOf: RulesOf, gauges: Gauges = []
       const [first] = sorted;
       if (first === undefined) return [];
       const { id, isPreliminary } = round;
+      const average = roundAverage(round, rulesOf);
       return [
         {
           round: id,
@@ -100,7 +104,7 @@ export function projectTrend(chart: Chart, rulesOf: RulesOf, gauges: Gauges = []
           isPreliminary,
           isNotReliedOn: notReliedOn(round) !== null,
           points: sorted,
-          average: roundAverage(round, rulesOf),
+          average: average === null ? null : { ...average, posture: postureOfAverage(round, average) },
           elsewhere: null,
         },
       ];

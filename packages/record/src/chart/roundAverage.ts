@@ -1,3 +1,4 @@
+import type { Posture } from '@evenfall/clinical';
 import type { ChartRound } from './projectChart.js';
 import { type RulesOf, valueStanding } from './valueStanding.js';
 
@@ -24,6 +25,16 @@ export function roundAverage(round: ChartRound, rulesOf: RulesOf): RoundAverage 
   if (systolic === null || diastolic === null || used.length < 2) return null;
   const shown = value.category?.shown ?? { systolic: null, diastolic: null };
   return { systolic, diastolic, readings: used.length, used, shown };
+}
+
+/** How the person was placed for the readings of an average, which are all alike; null where they are not found, or not alike. */
+export function postureOfAverage({ values }: ChartRound, { used }: RoundAverage): Posture | null {
+  const postures = values
+    .filter(({ story }) => story.some(({ id }) => used.includes(id)))
+    .map(({ current }) => current.at(-1))
+    .map((entry) => (entry?.kind === 'run' ? entry.content.evidence.place.posture : null));
+  const [first = null, ...others] = new Set(postures);
+  return others.length === 0 ? first : null;
 }
 
 /** Ids of the readings that the average of a round is made of; none where there is no average. */

@@ -2,7 +2,7 @@ import type { TrendPoint, TrendRound } from '@evenfall/record';
 import { scaleLinear, scaleUtc } from 'd3-scale';
 import { type PointerEvent, type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
-import { type DrawnBand, numbersOf } from './bands.js';
+import { type DrawnBand, drawnAverage, numbersOf } from './bands.js';
 import { drawnIn, evenScale, roundTicks } from './evenScale.js';
 import { Mark } from './Mark.js';
 import { roundTickTexts, tickText } from './tickText.js';
@@ -195,7 +195,7 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
           ))}
           {round.average === null || !band.holds.includes('pressure') ? null : (
             <Mark
-              value={{ ...AVERAGED, ...round.average }}
+              value={drawnAverage(round.average)}
               x={x(wallClock(timeOfAverage(round)))}
               y={y}
               weight={round.isNotReliedOn ? 'thin' : 'bold'}
@@ -215,9 +215,6 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
 function isDoubtful({ isContested, failedGauge, value }: TrendPoint): boolean {
   return isContested || failedGauge !== null || (value.of === 'pressure' && !value.isAveraged);
 }
-
-/** An average is drawn as a pressure is. */
-const AVERAGED = { of: 'pressure', written: '', isAveraged: true, side: null, posture: null } as const;
 
 /** An average stands at the last of its own readings: what was taken on the feet after them is none of it. */
 function timeOfAverage({ points, average, at }: TrendRound): string {

@@ -82,6 +82,15 @@ export function bandsOf(
   });
 }
 
+/** An average is drawn as a pressure is. */
+export function drawnAverage({
+  systolic,
+  diastolic,
+  posture,
+}: NonNullable<TrendRound['average']>): TrendValue {
+  return { of: 'pressure', systolic, diastolic, posture, written: '', isAveraged: true, side: null };
+}
+
 /** Whether a pressure was taken standing or lying: it is no swing beside one taken sitting. */
 export function isUpOrLying(
   value: TrendValue,

@@ -1,6 +1,7 @@
 import type { TrendRound, TrendValue } from '@evenfall/record';
-import { wordsFor } from '@evenfall/words';
+import { loadWords, wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
+import { drawnAverage, isUpOrLying } from './bands.js';
 import { averageText, readText } from './trendText.js';
 
 const words = wordsFor('en-GB');
@@ -37,7 +38,14 @@ test('a pressure is read out as the trade writes it: no zero where there is no d
 test('a mean comes first, with its readings; one beside a limit is not rounded onto it', () => {
   const readings = [pressure(140, 88, '140/88'), pressure(139, 86, '139/86')];
   const shown = { systolic: '139.5', diastolic: '87' };
-  const both = round(readings, { systolic: 139.5, diastolic: 87, readings: 2, used: [], shown });
+  const both = round(readings, {
+    systolic: 139.5,
+    diastolic: 87,
+    readings: 2,
+    used: [],
+    shown,
+    posture: 'sit',
+  });
   expect(readText(both, 'pressure', words)).toBe('mean of 2: 139.5/87 (140/88, 139/86)');
   expect(averageText(round(readings), words)).toBeNull();
 });
@@ -60,6 +68,16 @@ test('a pressure that was not taken sitting says in what posture', () => {
   expect(readText(round([pressure(148, 92, '148/92'), standing, lying]), 'pressure', words)).toBe(
     '148/92, 112/70 (standing), 140/86 (lying on the back)',
   );
+});
+
+test('a mean of readings that were all taken lying says so, and is drawn as they are', async () => {
+  const shown = { systolic: null, diastolic: null };
+  const mean = { systolic: 111, diastolic: 70, readings: 2, used: [], shown, posture: 'lie' } as const;
+  expect(averageText(round([], mean), words)).toBe('mean of 2, lying on the back: 111/70');
+  expect(averageText(round([], mean), await loadWords('es'))).toBe('media de 2, en decúbito supino: 111/70');
+  expect(isUpOrLying(drawnAverage(mean))).toBe(true);
+  expect(isUpOrLying(drawnAverage({ ...mean, posture: 'sit' }))).toBe(false);
+  expect(isUpOrLying(drawnAverage({ ...mean, posture: null }))).toBe(false);
 });
 
 test('a value from elsewhere that may have been corrected, or is a correction of nobody knows which, says so', () => {

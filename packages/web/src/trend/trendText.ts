@@ -2,7 +2,7 @@ import { inUnit } from '@evenfall/clinical';
 import type { TrendElsewhere, TrendPoint, TrendRound, TrendValue } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { stampText } from '../app/times.js';
-import { type BandId, isUpOrLying } from './bands.js';
+import { type BandId, drawnAverage, isUpOrLying } from './bands.js';
 
 /** A value as the trade writes it, without its unit. */
 export function trendText(value: TrendValue, words: Words): string {
@@ -24,13 +24,15 @@ export function trendText(value: TrendValue, words: Words): string {
   }
 }
 
-/** What a round comes to where it is the mean of several readings; null where it is not. */
+/** What a round comes to where it is the mean of several readings, and in what posture where not sitting; null where it is none. */
 export function averageText({ average }: TrendRound, words: Words): string | null {
   if (average === null) return null;
   const { say } = words;
   const { systolic, diastolic, shown } = average;
   const text = `${shown.systolic ?? say.number(systolic)}/${shown.diastolic ?? say.number(diastolic)}`;
-  return words.sentence('trend.average', { readings: average.readings, text });
+  const drawn = drawnAverage(average);
+  const posture = isUpOrLying(drawn) ? words.sentence(`pressure.${drawn.posture}Posture`) : null;
+  return words.sentence('trend.average', { readings: average.readings, posture, text });
 }
 
 /** What must be known of a value beside its number, in a word each: in what posture where not sitting, how it stands, and that its gauge failed. */

@@ -42,7 +42,8 @@ export const trend = {
   everySide: 'on either',
   round: 'Round to read out',
   toRound: 'To this round in the chart',
-  average: (f: { readings: number; text: string }, say: Say) => `mean of ${say.short(f.readings)}: ${f.text}`,
+  average: (f: { readings: number; posture: string | null; text: string }, say: Say) =>
+    `mean of ${say.short(f.readings)}${f.posture === null ? '' : `, ${f.posture}`}: ${f.text}`,
   noneIn: 'Nothing was measured in this span.',
   table: 'Every number as a table',
   when: 'When',

@@ -41,7 +41,8 @@ export const trend: Reworded<typeof english> = {
   everySide: 'en cualquiera',
   round: 'Ronda que se lee',
   toRound: 'A esta ronda en el registro',
-  average: (f, say) => `media de ${say.short(f.readings)}: ${f.text}`,
+  average: (f, say) =>
+    `media de ${say.short(f.readings)}${f.posture === null ? '' : `, ${f.posture}`}: ${f.text}`,
   noneIn: 'No se midió nada en este periodo.',
   table: 'Cada número en una tabla',
   when: 'Cuándo',

@@ -354,4 +354,13 @@ test('the answer says what was asked for beside the file, and null where nothing
     office: { systolic: 148, diastolic: 92, count: 2 },
     treated: false,
   });
+  const office = async (typed: string) => (await answered(`${WEEK} --office ${typed}`)).asked.office;
+  // A named key is always there (docs/conventions.md section 3).
+  expect(await office('148/92x2')).toEqual({ systolic: 148, diastolic: 92, count: 2, visits: null });
+  expect(await office('2025-03-01=148/92')).toEqual({
+    systolic: null,
+    diastolic: null,
+    count: null,
+    visits: [{ date: '2025-03-01', systolic: 148, diastolic: 92 }],
+  });
 });

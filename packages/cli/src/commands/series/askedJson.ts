@@ -24,10 +24,11 @@ export function askedJson(typed: TypedSeries, recording: TypedRecording | null =
   };
 }
 
+/** A mean of the office, or pressures each with its day; whichever was not typed is null. */
 function officeAsked(office: NonNullable<TypedSeries['office']>): Json {
-  if (office.dated !== null) return { visits: office.dated };
+  if (office.dated !== null) return { systolic: null, diastolic: null, count: null, visits: office.dated };
   const { systolic, diastolic, count } = office;
-  return { systolic, diastolic, count };
+  return { systolic, diastolic, count, visits: null };
 }
 
 function recordingAsked({ dayNight, scheduled, isAllUsed, asksStiffness }: TypedRecording): Json {

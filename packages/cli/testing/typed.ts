@@ -3,6 +3,9 @@ import { fileURLToPath } from 'node:url';
 import type { World } from '../src/command.js';
 import { program } from '../src/program.js';
 
+/** The program of the server, as it is bundled. */
+export const SERVER_MAIN = fileURLToPath(new URL('../../server/bundle/main.js', import.meta.url));
+
 /** What a command line came to. */
 export type Ended = {
   readonly code: number;
@@ -39,7 +42,7 @@ export async function typedArgs(
     now: () => new Date('2025-03-01T08:00:00Z'),
     interrupted: new AbortController().signal,
     version: '0.0.0-test',
-    serverMain: fileURLToPath(new URL('../../server/bundle/main.js', import.meta.url)),
+    serverMain: SERVER_MAIN,
     pages: null,
     ...more,
   });

@@ -6,11 +6,13 @@ import { join } from 'node:path';
 import { Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { typedArgs } from '../../testing/typed.js';
+import { whileKept } from '../../testing/keptRecord.js';
+import { SERVER_MAIN, typedArgs } from '../../testing/typed.js';
 
 const ROOT = fileURLToPath(new URL('../../../..', import.meta.url));
 const ACCOUNT = process.getuid?.() === 0 ? ['--account', 'nobody'] : [];
 const { DATABASE_URL: _url, EVENFALL_DATA: _data, EVENFALL_ACCOUNT: _account, ...env } = process.env;
+const KEPT = { serverMain: SERVER_MAIN, account: ACCOUNT[1] ?? null, env };
 
 beforeAll(() => {
   const built = spawnSync(process.execPath, ['tools/bundle.mjs', 'server'], { cwd: ROOT, encoding: 'utf8' });
@@ -50,24 +52,28 @@ describe('evenfall account', { timeout: 120_000 }, () => {
     const learnerFirst = await add('Sol Winter (invented)', 'sol', 'learner');
     expect([learnerFirst.code, await readdir(outer)]).toEqual([2, []]);
     expect(learnerFirst.stderr).toMatch(/--role: expected an owner first/);
-    expect((await add('Ada Thorn (invented)', 'Ada', 'owner,clinician', 'short\n')).stderr).toMatch(
-      /12 to 128 characters/,
-    );
-    expect((await add('Ada Thorn (invented)', 'Ada', 'owner,clinician', '')).code).toBe(2);
     expect((await add('Ada Thorn (invented)', 'Ada', 'owner,clinician')).code).toBe(0);
-    expect((await add('Sol Winter (invented)', 'sol', 'learner')).code).toBe(0);
-    expect((await add('Another (invented)', 'SOL', 'learner')).stderr).toMatch(/--sign-in: expected a name/);
+    await whileKept({ folder, ...KEPT }, async () => {
+      expect((await add('Nils Marsh (invented)', 'nils', 'clinician', 'short\n')).stderr).toMatch(
+        /12 to 128 characters/,
+      );
+      expect((await add('Nils Marsh (invented)', 'nils', 'clinician', '')).code).toBe(2);
+      expect((await add('Sol Winter (invented)', 'sol', 'learner')).code).toBe(0);
+      expect((await add('Another (invented)', 'SOL', 'learner')).stderr).toMatch(
+        /--sign-in: expected a name/,
+      );
+      expect((await account('', 'close', '--sign-in', 'sol')).stdout).toMatch(/cannot sign in any more/);
+      expect((await account('', 'close', '--sign-in', 'ada')).stderr).toMatch(/another owner first/);
+      expect((await account('', 'roles', '--sign-in', 'ada', '--role', 'clinician')).code).toBe(2);
+      expect((await account(`${PHRASE} again\n`, 'pass-phrase', '--sign-in', 'ada')).code).toBe(0);
+      expect((await account('', 'close', '--sign-in', 'nobody')).stderr).toMatch(/signs in here, got nobody/);
+    });
 
     const listed = await account('', 'list', '--json');
     expect(listed.json).toMatchObject([
       { accounts: [{ signIn: 'ada', roles: ['owner', 'clinician'], isOwnPhrase: false }, { signIn: 'sol' }] },
     ]);
     expect(listed.stdout).not.toMatch(/argon|lanterns/);
-    expect((await account('', 'close', '--sign-in', 'sol')).stdout).toMatch(/cannot sign in any more/);
-    expect((await account('', 'close', '--sign-in', 'ada')).stderr).toMatch(/another owner first/);
-    expect((await account('', 'roles', '--sign-in', 'ada', '--role', 'clinician')).code).toBe(2);
-    expect((await account(`${PHRASE} again\n`, 'pass-phrase', '--sign-in', 'ada')).code).toBe(0);
-    expect((await account('', 'close', '--sign-in', 'nobody')).stderr).toMatch(/signs in here, got nobody/);
   });
 
   test('is for the person the charts name already, where one is called so and has no account', async () => {
@@ -90,10 +96,12 @@ describe('evenfall account', { timeout: 120_000 }, () => {
       const { json } = await typed(`${PHRASE}\n`, ...args);
       return (json as { agent: { id: string } }[])[0]?.agent.id;
     };
-    expect(await add('Ada Thorn (invented)', 'ada')).toBe(ada);
-    // A second of that name is somebody else, and which of two was meant is not guessed.
-    expect(await add('Ada Thorn (invented)', 'ada-2')).not.toBe(ada);
-    expect([twin, other]).not.toContain(await add('Nils Marsh (invented)', 'nils'));
+    await whileKept({ folder, ...KEPT }, async () => {
+      expect(await add('Ada Thorn (invented)', 'ada')).toBe(ada);
+      // A second of that name is somebody else, and which of two was meant is not guessed.
+      expect(await add('Ada Thorn (invented)', 'ada-2')).not.toBe(ada);
+      expect([twin, other]).not.toContain(await add('Nils Marsh (invented)', 'nils'));
+    });
   });
 
   test.each([

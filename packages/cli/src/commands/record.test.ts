@@ -4,8 +4,9 @@ import { chmod, mkdtemp, readdir, realpath, rm, writeFile } from 'node:fs/promis
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { typedArgs } from '../../testing/typed.js';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { keptRecord } from '../../testing/keptRecord.js';
+import { SERVER_MAIN, typedArgs } from '../../testing/typed.js';
 
 const ROOT = fileURLToPath(new URL('../../../..', import.meta.url));
 const BACKUP = fileURLToPath(new URL('../../../record/fixtures/backup-1.jsonl', import.meta.url));
@@ -17,10 +18,16 @@ beforeAll(() => {
 }, 120_000);
 
 /** A folder that the account of the record may enter, also where this runs as root. */
-async function outerFolder(): Promise<string> {
+async function newOuterFolder(): Promise<string> {
   const folder = await mkdtemp(join(await realpath(tmpdir()), 'evenfall-record-'));
-  onTestFinished(() => rm(folder, { recursive: true, force: true }));
   await chmod(folder, 0o755);
+  return folder;
+}
+
+/** The same, gone after its test. */
+async function outerFolder(): Promise<string> {
+  const folder = await newOuterFolder();
+  onTestFinished(() => rm(folder, { recursive: true, force: true }));
   return folder;
 }
 
@@ -40,7 +47,8 @@ describe('a mistyped folder', { timeout: 60_000 }, () => {
     ['import', [BACKUP]],
   ] as const)('is refused by %s, which makes nothing there', async (command, args) => {
     const outer = await outerFolder();
-    for (const name of ['typo', 'deep/typo']) {
+    // One of them also deeper than anything there: each only says that the record must be there already.
+    for (const name of command === 'check' ? ['typo', 'deep/typo'] : ['typo']) {
       const folder = join(outer, name);
       const inOuter = args.map((arg) => (arg === 'clinic.jsonl' ? join(outer, arg) : arg));
       const { code, stdout, stderr } = await about(folder, command, ...inOuter);
@@ -66,22 +74,32 @@ describe('a restore', { timeout: 120_000 }, () => {
       expect([code, stdout, await readdir(outer)]).toEqual([2, '', []]);
     }
   });
-
-  test('makes its new folder, and never goes into a record that holds something', async () => {
-    const folder = join(await outerFolder(), 'new', 'record');
-    expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 0, stderr: '' });
-    const kept = { code: 0, json: [{ entries: 10, findings: [] }] };
-    expect(await about(folder, 'check', '--json')).toMatchObject(kept);
-    expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 2, stdout: '' });
-    expect(await about(folder, 'check', '--json')).toMatchObject(kept);
-  });
 });
 
-describe('a chart of a record', { timeout: 120_000 }, () => {
-  test('as a bundle comes back as what is there already, with and without who it is; as text it says it only if asked', async () => {
-    const outer = await outerFolder();
-    const folder = join(outer, 'record');
-    expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 0 });
+describe('a restored record', { timeout: 120_000 }, () => {
+  let outer = '';
+  let folder = '';
+  let kept: Awaited<ReturnType<typeof keptRecord>> | null = null;
+  const whole = { code: 0, json: [{ entries: 10, findings: [] }] };
+
+  beforeAll(async () => {
+    outer = await newOuterFolder();
+    folder = join(outer, 'new', 'record');
+    expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 0, stderr: '' });
+    expect(await about(folder, 'check', '--json')).toMatchObject(whole);
+    kept = await keptRecord({ serverMain: SERVER_MAIN, folder, account: ACCOUNT[1] ?? null, env });
+  }, 120_000);
+  afterAll(async () => {
+    await kept?.stop();
+    await rm(outer, { recursive: true, force: true });
+  });
+
+  test('holds what the backup holds, and no other one goes into it', async () => {
+    expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 2, stdout: '' });
+    expect(await about(folder, 'check', '--json')).toMatchObject(whole);
+  });
+
+  test('gives a chart as a bundle that comes back as what is there already, with and without who it is; as text it says it only if asked', async () => {
     const exported = async (...more: string[]) => {
       const { code, stdout } = await about(folder, 'export', '--person', PERSON, ...more);
       expect(code).toBe(0);
@@ -106,7 +124,9 @@ describe('a chart of a record', { timeout: 120_000 }, () => {
     const none = await about(folder, 'import', join(outer, 'no-such'), '--json');
     expect([none.code, none.problems]).toMatchObject([2, [{ code: 'missing' }]]);
   });
+});
 
+describe('what cannot be exported', () => {
   test.each([
     ['--as csv --template line', '--template'],
     ['--as fhir --template letter', '--template'],

@@ -160,14 +160,12 @@ function heightOf(bumps: Bumps, seconds: number): number {
   return sum;
 }
 
-const MADE = new Map<string, Contour>();
+/** Asked for at every tick, so without a key that would have to be put together first. */
+const MADE: Readonly<Record<ArterySite, Partial<Record<WaveShape, Contour>>>> = { brachial: {}, radial: {} };
 
 /** The contour of a shape at a site. */
 export function contourOf(shape: WaveShape, site: ArterySite): Contour {
-  const key = `${site} ${shape}`;
-  const known = MADE.get(key);
-  if (known !== undefined) return known;
-  const made = new Contour(CONTOURS[site][shape]);
-  MADE.set(key, made);
-  return made;
+  const made = MADE[site];
+  made[shape] ??= new Contour(CONTOURS[site][shape]);
+  return made[shape];
 }

@@ -1,17 +1,15 @@
 import { PATHS } from '@evenfall/api';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { openEmbedded, openMemory, type TestDatabase } from '../database/testing.js';
+import { openEmbedded, type TestDatabase } from '../database/testing.js';
 import { SIGN_IN } from '../signIn/figures.js';
 import { HESTER, TestClinic } from '../testing/clinic.js';
 
 const PHRASE = 'a lamp beside the green door';
 const minutes = (clock: Date, more: number) => new Date(clock.getTime() + more * 60_000);
 
-describe.each([
-  ['memory', openMemory],
-  ['embedded', openEmbedded],
-] as const)('signing in, %s', (_kind, open) => {
+// On PostgreSQL itself; `accountLog.test.ts` goes through the same steps on the one connection of a database in memory.
+describe('signing in', () => {
   let database: TestDatabase;
   let clinic: TestClinic;
   const agents: Record<string, string> = {};
@@ -38,7 +36,7 @@ describe.each([
   let ines = '';
   let wren = '';
   beforeAll(async () => {
-    database = await open();
+    database = await openEmbedded();
     clinic = await TestClinic.open(database);
     // Before there is an account, whoever sits at the machine may act, and nobody is asked.
     person = await clinic.addPerson();

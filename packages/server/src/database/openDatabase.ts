@@ -4,7 +4,7 @@ import { connectionTo, RECORD_DATABASE, RECORD_ROLE } from './cluster/endpoint.j
 import { type EmbeddedOptions, keepFolder } from './embedded.js';
 import type { Keeper } from './keeper/keeper.js';
 import { makePool } from './makePool.js';
-import { type EmptyCluster, memoryDatabase } from './memoryDatabase.js';
+import { type MemoryEngine, memoryDatabase } from './memoryDatabase.js';
 import { sharedPool } from './sharedDatabase.js';
 import { VALUE_TYPES } from './valueTypes.js';
 
@@ -25,8 +25,8 @@ export type OpenDatabase = {
 export type DatabaseOptions = EmbeddedOptions & {
   /** A shared PostgreSQL; the default is `DATABASE_URL`, except for the demo, which never shares. */
   readonly databaseUrl?: string;
-  /** In this process's memory, from the files of an empty cluster: for tests and a throw-away trial. */
-  readonly inMemory?: EmptyCluster;
+  /** In this process's memory: for tests and a throw-away trial. */
+  readonly inMemory?: MemoryEngine;
   /** Most connections at once; the embedded server takes 30 in all. */
   readonly connections?: number;
   /** An idle connection was lost, or the embedded server could not be started again. Must not throw. */

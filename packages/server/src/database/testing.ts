@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import { keepFolder } from './embedded.js';
-import { type EmptyCluster, emptyCluster } from './memoryDatabase.js';
 import { type OpenDatabase, openDatabase } from './openDatabase.js';
 import { createFreshDatabase, dropDatabase } from './testing/freshDatabase.js';
+import { memoryEngine } from './testing/memoryEngines.js';
 import { adminUrlOf, testEnvironment } from './testing/testEnvironment.js';
 import { makeTestFolder, removeTestFolder } from './testing/testFolder.js';
 
@@ -29,14 +29,10 @@ export async function openEmbedded(): Promise<TestDatabase> {
   }
 }
 
-/** Made once by each process that runs tests. */
-let empty: Promise<EmptyCluster> | null = null;
-
-/** PostgreSQL in this process's memory: a second to make, no durability, one connection. */
+/** PostgreSQL in this process's memory: quickly made, no durability, one connection. */
 export async function openMemory(): Promise<TestDatabase> {
-  empty ??= emptyCluster();
   return withCleaning(
-    await openDatabase({ env: testEnvironment(), inMemory: await empty }),
+    await openDatabase({ env: testEnvironment(), inMemory: await memoryEngine() }),
     null,
     async () => undefined,
   );

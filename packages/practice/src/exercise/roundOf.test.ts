@@ -52,12 +52,14 @@ function visit(scenario: Scenario, between: readonly (readonly Action[])[], seed
   return { ...(read.at(-1) as Exercise), earlier };
 }
 
+const quiet = scenarioOf('quiet-morning') as Scenario;
+const three = visit(quiet, [[], []]);
+
 /** Simulated here, no source. */
 test('a pressure that was written before the cuff ever went up is judged by no inflation that came later', () => {
-  const exercise = visit(scenarioOf('quiet-morning') as Scenario, [[], []]);
   const before = {
-    ...exercise,
-    earlier: exercise.earlier.map((one, k) =>
+    ...three,
+    earlier: three.earlier.map((one, k) =>
       k === 0 ? one : { ...one, startSeconds: 0, run: typed(one.run) },
     ),
   };
@@ -78,10 +80,9 @@ function typed(run: Exercise['earlier'][number]['run']): Exercise['earlier'][num
 }
 
 test('of a reading by feel it is said that it has no diastolic, and of the average that it was left out', () => {
-  const exercise = visit(scenarioOf('quiet-morning') as Scenario, [[], []]);
   const byFeel = {
-    ...exercise,
-    earlier: exercise.earlier.map((one, k) =>
+    ...three,
+    earlier: three.earlier.map((one, k) =>
       k > 0 ? one : { ...one, entered: { ...one.entered, diastolic: null } },
     ),
   };
@@ -115,15 +116,12 @@ const rulesOf = (rule: DebriefRules['roundRules']['readings']['rule']): DebriefR
 const roundBy = (exercise: Exercise, rules = USUAL_RULES) =>
   roundOf(exercise, judgeEach(exercise, rules), rules);
 
-const quiet = scenarioOf('quiet-morning') as Scenario;
-const three = visit(quiet, [[], []]);
-
 describe('several readings of one visit', () => {
   test('are each judged against what was to be had at their own moment, as if the visit had ended there', () => {
     const each = judgeEach(three);
     expect(each).toHaveLength(3);
     each.forEach((one, k) => {
-      const alone = visit(quiet, [[], []].slice(0, k));
+      const alone = k === 2 ? three : visit(quiet, [[], []].slice(0, k));
       const { earlier: _, ...last } = alone;
       const judged = judge({ ...last, earlier: [] });
       expect(one.had.systolic?.mmHg).toBe(judged.had.systolic?.mmHg);
@@ -224,13 +222,8 @@ test('the other arm and the feet are kept and judged, and left out of the averag
   const twoArms = scenarioOf('two-arms') as Scenario;
   const turn = (seconds: number, more: object): Action =>
     ({ tick: 200 * seconds, kind: 'arrange', ...more }) as Action;
-  const visitOf = (seed: number) =>
-    visit(
-      twoArms,
-      [[], [turn(290, { arm: 'left' })], [turn(440, { arm: 'right', posture: 'standing' })]],
-      seed,
-    );
-  const exercise = visitOf(3);
+  const left = [turn(290, { arm: 'left' })];
+  const exercise = visit(twoArms, [[], left, [turn(440, { arm: 'right', posture: 'standing' })]], 3);
   expect(asOfEach(exercise)).toHaveLength(4);
   const round = roundBy(exercise);
   expect(round?.readings.map(({ arm, posture, leftOut }) => [arm, posture, leftOut])).toEqual([
@@ -244,7 +237,7 @@ test('the other arm and the feet are kept and judged, and left out of the averag
   const SEEDS = 8;
   let apart = 0;
   for (let seed = 1; seed <= SEEDS; seed++) {
-    const rows = roundBy(visitOf(seed))?.readings.map(
+    const rows = roundBy(visit(twoArms, [[], left], seed))?.readings.map(
       ({ rows: [systolic] }) => systolic?.truth ?? Number.NaN,
     );
     apart += ((rows?.[1] ?? Number.NaN) - (rows?.[2] ?? Number.NaN)) / SEEDS;

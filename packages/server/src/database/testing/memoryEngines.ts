@@ -11,6 +11,7 @@ const IDLE_AT_MOST = 2;
 /** An engine with nothing in it; when it is let go it is emptied for the next one who asks. */
 export async function memoryEngine(): Promise<MemoryEngine> {
   const engine = idle.pop() ?? (await started());
+  (await import('node:fs')).appendFileSync('/tmp/slim-count', 'x\n');
   return { engine, letGo: () => letGo(engine) };
 }
 

@@ -44,7 +44,7 @@ test('the page about practice: its visits are played, and it names everything th
   for (const kind of named) expect(practice).toContain(`\`${kind}\``);
 });
 
-/** Makes the demo's record in a folder: a server started and stopped again. */
+/** Keeps the demo's record in a folder, which the commands then reach, as they do beside `npm start`. */
 async function demoIn(folder) {
   const main = join(root, 'packages', 'server', 'bundle', 'main.js');
   const more = { mode: 'serve', account: null, port: 0, pages: null, log: false };
@@ -52,8 +52,10 @@ async function demoIn(folder) {
     stdio: ['pipe', 'pipe', 'inherit'],
   });
   await once(server.stdout, 'data');
-  server.stdin.end();
-  await once(server, 'exit');
+  return async () => {
+    server.stdin.end();
+    await once(server, 'exit');
+  };
 }
 
 test('backup, check, export and restore as the README writes them, in folders of their own', async () => {
@@ -65,8 +67,8 @@ test('backup, check, export and restore as the README writes them, in folders of
     const args = line.split(' ').map((word) => places[word] ?? word);
     return args.includes('--data') ? args : [...args, '--data', data];
   };
+  const stop = await demoIn(data);
   try {
-    await demoIn(data);
     const lines = typed.filter((one) => /^(backup|restore|check)/.test(one));
     expect(lines).toHaveLength(3);
     for (const line of lines) {
@@ -78,6 +80,7 @@ test('backup, check, export and restore as the README writes them, in folders of
     expect(status).toBe(2); // ID stands for a person's id
     expect(stderr).toContain('--person');
   } finally {
+    await stop();
     rmSync(outer, { recursive: true, force: true });
   }
 }, 120_000);

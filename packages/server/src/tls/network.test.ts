@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Lan, LanSettings, Settings } from '@evenfall/api';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openMemory, withEmbedded } from '../database/testing.js';
+import { openMemory, type TestDatabase, withEmbedded, withMemory } from '../database/testing.js';
 import { type Running, runServer } from '../start/server.js';
 import { issue, makeAuthority } from './authority.js';
 import { machineNames } from './machineNames.js';
@@ -55,6 +55,14 @@ function asked(
   });
 }
 
+/** The demo in memory, filled by the first server that starts on it and closed after the last. */
+let demo: TestDatabase;
+beforeAll(async () => {
+  const database = await openMemory();
+  demo = { ...database, close: async () => undefined };
+  return database.close;
+});
+
 describe('a server in the network', { timeout: 60_000 }, () => {
   let folder: string;
   let running: Running;
@@ -68,7 +76,7 @@ describe('a server in the network', { timeout: 60_000 }, () => {
     await writeFile(given.certificate, certified.certificate);
     await writeFile(given.key, certified.key);
     ca = authority.certificate;
-    running = await runServer(await openMemory(), settings({ lan: { host: null, given } }), QUIET);
+    running = await runServer(demo, settings({ lan: { host: null, given } }), QUIET);
     if (running.lan === null) throw new Error('it listens on the loopback alone');
     lan = running.lan;
   });
@@ -173,16 +181,16 @@ describe('a certificate of its own', { timeout: 60_000 }, () => {
 });
 
 describe('what must not be opened to a network', { timeout: 60_000 }, () => {
-  const refused = async (more: Partial<Settings>) => {
-    const started = runServer(await openMemory(), settings(more), QUIET);
-    return started.then(
+  const refused = (more: Partial<Settings>, database = demo) =>
+    runServer(database, settings(more), QUIET).then(
       () => 'started',
       (error: { code: string }) => error.code,
     );
-  };
 
   test('a clinic without an owner’s account', async () => {
-    expect(await refused({ purpose: 'clinic', lan: NETWORK })).toBe('lan-owner-needed');
+    await withMemory(async (clinic) => {
+      expect(await refused({ purpose: 'clinic', lan: NETWORK }, clinic)).toBe('lan-owner-needed');
+    });
   });
 
   test('a server without a folder for its keys, with a certificate that is none, at an address it does not have', async () => {

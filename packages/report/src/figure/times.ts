@@ -7,11 +7,23 @@ export const HOUR_MS = 3_600_000;
 export const MINUTE_MS = 60_000;
 export const DAY_MINUTES = 1440;
 
+/** By language and style: to make one takes a hundred times as long as to use it. */
+const FORMATS = new Map<string, Intl.DateTimeFormat>();
+
+function formatOf(locale: string, style: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  const key = `${locale} ${Object.entries(style).join(' ')}`;
+  let format = FORMATS.get(key);
+  if (format === undefined) {
+    format = new Intl.DateTimeFormat(locale, { ...style, timeZone: 'UTC' });
+    FORMATS.set(key, format);
+  }
+  return format;
+}
+
 /** A calendar day (days since 1970-01-01) as the reader wants dates: `5 Mar 2025`; without the year where `isShort`. */
 export function dayText(day: number, words: Words, isShort = false): string {
   const { locale, manner } = words.say;
-  const part = (style: Intl.DateTimeFormatOptions) =>
-    new Intl.DateTimeFormat(locale, { ...style, timeZone: 'UTC' }).format(day * DAY_MS);
+  const part = (style: Intl.DateTimeFormatOptions) => formatOf(locale, style).format(day * DAY_MS);
   const year = isShort ? {} : ({ year: 'numeric' } as const);
   switch (manner.dates) {
     case null:

@@ -564,9 +564,10 @@ describe('properties', () => {
     expect(set(rows).refused).toBe(8);
   });
 
-  test('hundreds of broken files: each row is used or refused once, and nothing is lost', () => {
+  // `prove/series.mjs` breaks as many as it is told to in the same way: two thousand with all tests, a hundred thousand alone.
+  test('broken files: each row is used or refused once, and nothing is lost', () => {
     const chance = chanceFrom(20260101);
-    for (let k = 0; k < 600; k++) {
+    for (let k = 0; k < 150; k++) {
       const text = k < 20 ? validFile(chance) : mutated(validFile(chance), chance);
       const found = read(text, { zone: 'Europe/Lisbon', kind: k % 2 === 0 ? 'home' : 'ambulatory' });
       expect(faultOf(text, found), JSON.stringify(text)).toBeNull();

@@ -1,4 +1,3 @@
-import { PGlite } from '@electric-sql/pglite';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { refusalsOf } from '../entry/refusals.js';
@@ -58,6 +57,7 @@ describe('who a person is', () => {
   });
 });
 
+// Held against PostgreSQL where there is one: `ageInMonths.test.ts` of the server's store.
 describe('age in completed months', () => {
   test.each([
     ['2020-03-15', '2020-03-15', 0],
@@ -84,19 +84,6 @@ describe('age in completed months', () => {
   ])('born %s, on %s: not born yet', (born, on) => {
     expect(ageInMonths(born, on)).toBeNull();
   });
-
-  test('agrees with the age function of PostgreSQL over every pair of two years with a leap day', async () => {
-    const postgres = await PGlite.create();
-    const { rows } = await postgres.query<{ born: string; day: string; months: number }>(`
-      select born::date::text as born, day::date::text as day,
-        (extract(year from age(day, born)) * 12 + extract(month from age(day, born)))::int as months
-      from generate_series(timestamp '2019-12-20', '2020-03-10', '1 day') as born,
-        generate_series(timestamp '2020-03-11', '2021-04-05', '1 day') as day`);
-    await postgres.close();
-    const differing = rows.filter(({ born, day, months }) => ageInMonths(born, day) !== months);
-    expect(rows).toHaveLength(82 * 391);
-    expect(differing).toEqual([]);
-  }, 30_000);
 
   test('grows by at most one a day, and never shrinks', () => {
     const day = fc.integer({ min: 0, max: 40_000 }).map((days) => days * 86_400_000);

@@ -67,23 +67,25 @@ function later(exercise: Exercise, seconds: number, some: readonly Action[] = []
 }
 
 // Bedside handbook 3.4 to 3.7: felt, thirty above, two to three a second, first of two and last. Who does so has done nothing wrong.
+// Twenty visits in each scenario: `prove/textbook.mjs`.
 describe('the book’s own hand is at no fault, whatever the heart does', () => {
-  test.each(SCENARIOS.map((one) => [one.id, one] as const))('%s', (_, scenario) => {
-    for (const seed of [3, 12, 20]) {
+  test.each(SCENARIOS.map((one, k) => [one.id, one, [3, 12, 20][k % 3]] as const))(
+    '%s',
+    (_, scenario, seed) => {
       const found = debrief(shown(scenario, seed));
       // Noise and a gauge that shows wrong come with the place and the instrument; sounds from the first beat on were there to be heard.
       const own = found.costs.costs.filter(
         ({ code }) => !['noise', 'gauge-off', 'began-in-sounds'].includes(code),
       );
       expect(own).toEqual([]);
-      if (found.costs.costs.length > 0) continue;
+      if (found.costs.costs.length > 0) return;
       for (const side of ['systolic', 'diastolic'] as const) {
         expect(Math.abs(found.costs.left?.[side] ?? 99)).toBeLessThanOrEqual(4);
         expect(found.accepted[side]).toBe(true);
       }
       expect(found.conduct).toEqual([]);
-    }
-  });
+    },
+  );
 });
 
 // Counted in the visit as `replay` plays it: with the chest piece on from the start, the last sound loud enough for a normal ear comes at

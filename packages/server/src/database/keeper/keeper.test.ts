@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { rm, stat } from 'node:fs/promises';
 import { userInfo } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -33,7 +34,8 @@ beforeEach(async () => {
 });
 afterEach(async () => {
   for (const child of children.splice(0)) await killChild(child);
-  await (await open().catch(() => null))?.close(); // stops what a killed child left running
+  // What a killed child left running is stopped by the next to keep the folder.
+  if (existsSync(join(folder, 'pg', 'postmaster.pid'))) await (await open().catch(() => null))?.close();
   await removeTestFolder(outer);
 });
 

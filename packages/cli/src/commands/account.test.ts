@@ -7,6 +7,7 @@ import { Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { whileKept } from '../../testing/keptRecord.js';
+import { standIn } from '../../testing/standIn.js';
 import { SERVER_MAIN, typedArgs } from '../../testing/typed.js';
 
 const ROOT = fileURLToPath(new URL('../../../..', import.meta.url));
@@ -118,28 +119,32 @@ describe('evenfall account', { timeout: 120_000 }, () => {
   });
 
   test('at a terminal the pass phrase is asked for twice, and never read from what is shown', async () => {
-    const folder = join(await outerFolder(), 'record');
+    const sent: string[] = [];
+    const { serverMain } = await standIn((request, response) => {
+      sent.push(`${request.method} ${request.url}`);
+      response.setHeader('content-type', 'application/json').end(JSON.stringify({ accounts: [] }));
+    });
     const answers = [PHRASE, 'something else in a row'];
     const asked: string[] = [];
     const { code, stderr, stdout } = await typedArgs(
-      ['account', 'add', '--name', 'A', '--sign-in', 'aa', '--role', 'owner', '--data', folder, ...ACCOUNT],
+      ['account', 'add', '--name', 'A', '--sign-in', 'aa', '--role', 'owner'],
       {
         env,
+        serverMain,
         askSecret: async (prompt) => {
           asked.push(prompt);
           return answers[asked.length - 1] ?? '';
         },
       },
     );
-    expect([code, stdout, asked.length]).toEqual([2, '', 2]);
+    expect([code, stdout, asked.length, sent]).toEqual([2, '', 2, ['GET /api/accounts']]);
     expect(stderr).toMatch(/the same pass phrase twice/);
   });
 });
 
 describe('evenfall serve --lan without an owner', { timeout: 120_000 }, () => {
   /** Serves until it has said that it does, or was refused. */
-  async function served(answers: Readonly<{ lines: string[]; secrets: string[] }> | null) {
-    const folder = join(await outerFolder(), 'record');
+  async function served(folder: string, answers: Readonly<{ lines: string[]; secrets: string[] }> | null) {
     const stopping = new AbortController();
     const asked: string[] = [];
     const next = (from: string[]) => async (prompt: string) => {
@@ -158,29 +163,32 @@ describe('evenfall serve --lan without an owner', { timeout: 120_000 }, () => {
       }),
       ...(answers === null ? {} : { askLine: next(answers.lines), askSecret: next(answers.secrets) }),
     });
-    const listed = await typedArgs(['account', 'list', '--data', folder, ...ACCOUNT, '--json'], { env });
-    return { ...ended, asked, isServed: stopping.signal.aborted, accounts: listed.json[0]?.accounts };
+    return { ...ended, asked, isServed: stopping.signal.aborted };
   }
+  const accountsIn = async (folder: string) =>
+    (await typedArgs(['account', 'list', '--data', folder, ...ACCOUNT, '--json'], { env })).json[0]?.accounts;
 
-  test('at a terminal asks for one there, makes it and goes on', async () => {
+  test('is refused where nobody sits at a terminal or leaves the line empty, and makes none; else asks for one there, makes it and goes on', async () => {
+    const folder = join(await outerFolder(), 'record');
+    for (const answers of [null, { lines: [''], secrets: [] }]) {
+      const { code, isServed, stderr } = await served(folder, answers);
+      expect([code, isServed]).toEqual([2, false]);
+      // With the command to type.
+      expect(stderr).toMatch(/evenfall account add .*--role owner/);
+    }
+    expect(await accountsIn(folder)).toEqual([]);
+
     const answers = {
       lines: ['Ada Thorn (invented)', 'ada', 'Ada Thorn (invented)', 'ada'],
       secrets: ['short', 'short', PHRASE, PHRASE],
     };
-    const { asked, isServed, accounts, stderr } = await served(answers);
+    const { asked, isServed, stderr } = await served(folder, answers);
     expect([isServed, asked.length]).toEqual([true, 8]);
     // What was refused is said, and asked for again; the pass phrase stands nowhere.
     expect(stderr).toMatch(/12 to 128 characters[\s\S]*can sign in as ada/);
     expect(stderr).not.toContain(PHRASE);
-    expect(accounts).toMatchObject([{ signIn: 'ada', roles: ['owner', 'clinician', 'supervisor'] }]);
-  });
-
-  test.each([
-    ['where nobody sits at a terminal', null],
-    ['where the line is left empty', { lines: [''], secrets: [] }],
-  ])('is refused %s, with the command to type, and nothing is made', async (_where, answers) => {
-    const { code, isServed, accounts, stderr } = await served(answers);
-    expect([code, isServed, accounts]).toEqual([2, false, []]);
-    expect(stderr).toMatch(/evenfall account add .*--role owner/);
+    expect(await accountsIn(folder)).toMatchObject([
+      { signIn: 'ada', roles: ['owner', 'clinician', 'supervisor'] },
+    ]);
   });
 });

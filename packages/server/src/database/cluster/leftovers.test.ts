@@ -1,8 +1,9 @@
-import { spawn } from 'node:child_process';
+import { execFile, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { promisify } from 'node:util';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { spawnAs } from '../account/account.js';
 import { testCluster } from '../testing/testCluster.js';
 import { makeTestFolder, removeTestFolder } from '../testing/testFolder.js';
@@ -13,12 +14,24 @@ import { processesOn } from './processes.js';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 }); // a cluster takes a second to make, on a busy machine several
 
+/** Where the cluster lies that each test gets a copy of. */
+let madeIn: string;
+let made: string;
+beforeAll(async () => {
+  madeIn = await makeTestFolder();
+  const { layout, binaries, endpoint, account } = await testCluster(madeIn);
+  await createCluster(layout, binaries, endpoint, account);
+  made = layout.cluster;
+});
+afterAll(() => removeTestFolder(madeIn));
+
 let outer: string;
 let cluster: Cluster;
 beforeEach(async () => {
   outer = await makeTestFolder();
   cluster = await testCluster(outer);
-  await createCluster(cluster.layout, cluster.binaries, cluster.endpoint, cluster.account);
+  // With its owner and its modes, which `fs.cp` leaves behind.
+  await promisify(execFile)('cp', ['-a', made, cluster.layout.cluster]);
 });
 afterEach(() => removeTestFolder(outer));
 

@@ -1,7 +1,7 @@
 // npm test: installs what is needed and runs everything that CI runs. Ends with `N passed, N failed`.
 // `npm test -- unit` (or types, lint, loops, e2e) runs a part.
 import { spawn, spawnSync } from 'node:child_process';
-import { chmodSync, chownSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { chmodSync, chownSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statfsSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ensureBrowser, ensureBuilt, ensureInstalled, root } from './ensure.mjs';
@@ -15,13 +15,38 @@ mkdirSync(reports, { recursive: true });
 /** The unprivileged account of Linux. */
 const NOBODY = 65534;
 
+/** The file system in memory that Linux has, and how much room there must be in it; bytes. */
+const MEMORY = '/dev/shm';
+const LEAST_ROOM = 8e9;
+
+/**
+ * Where what the tests make lies: in memory where there is room, since a database writes a lot to a disk that nobody keeps (a fifth of
+ * the time of all tests). Elsewhere the folder of the system for that.
+ */
+function scratchFolder() {
+  try {
+    const { bavail, bsize } = statfsSync(MEMORY);
+    const mounted = readFileSync('/proc/mounts', 'utf8').split('\n');
+    const mayRun = mounted.some((line) => line.includes(` ${MEMORY} `) && !/\bnoexec\b/.test(line));
+    if (!mayRun || bavail * bsize < LEAST_ROOM) return tmpdir();
+    const folder = mkdtempSync(join(MEMORY, 'evenfall-'));
+    chmodSync(folder, 0o1777);
+    process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
+    return folder;
+  } catch {
+    return tmpdir();
+  }
+}
+const scratch = scratchFolder();
+
 const bin = (name) => join(root, 'node_modules', '.bin', name);
 
 /** Runs a command to its end: its status, and all that it said where that is to be kept together. */
 function ran(command, args, { keepsTogether = false, ...options } = {}) {
   const stdio = keepsTogether ? ['ignore', 'pipe', 'pipe'] : 'inherit';
   return new Promise((resolve) => {
-    const child = spawn(command, args, { cwd: root, stdio, ...options });
+    const env = { ...process.env, TMPDIR: scratch };
+    const child = spawn(command, args, { cwd: root, stdio, env, ...options });
     let said = '';
     for (const stream of [child.stdout, child.stderr]) {
       stream?.setEncoding('utf8').on('data', (text) => {
@@ -33,7 +58,7 @@ function ran(command, args, { keepsTogether = false, ...options } = {}) {
   });
 }
 const run = async (command, args, env = {}) =>
-  (await ran(command, args, { env: { ...process.env, ...env } })).status;
+  (await ran(command, args, { env: { ...process.env, TMPDIR: scratch, ...env } })).status;
 
 /** A step that is one check: its command ends with 0 or not. What it says stays together, beside others. */
 const check = (command, args) => async () => {
@@ -61,7 +86,7 @@ async function unit() {
  */
 async function ordinary() {
   if (process.getuid?.() !== 0 || process.platform !== 'linux') return { passed: 0, failed: 0 };
-  const home = mkdtempSync(join(tmpdir(), 'evenfall-ordinary-'));
+  const home = mkdtempSync(join(scratch, 'evenfall-ordinary-'));
   chownSync(home, NOBODY, NOBODY);
   chmodSync(home, 0o755);
   const report = join(home, 'ordinary.json');

@@ -2,7 +2,7 @@
 import { performance } from 'node:perf_hooks';
 import { v7 } from 'uuid';
 import { parseCount, UNKNOWN_CIRCUMSTANCES } from '../packages/clinical/dist/index.js';
-import { chartCount, NOTHING_CHOSEN, PROGRAM } from '../packages/record/dist/index.js';
+import { chartCount, KINDS, NOTHING_CHOSEN, PROGRAM } from '../packages/record/dist/index.js';
 import { freshFolder, startServer } from '../packages/server/prove/serverUnderTest.mjs';
 import { openEmbeddedIn } from './embedded.mjs';
 import { median } from './measure.mjs';
@@ -79,7 +79,7 @@ function frame(kind, content) {
     id: v7(),
     book: 'care',
     kind,
-    schema: 1,
+    schema: kind === 'person' ? 1 : KINDS[kind].newest,
     person,
     round: kind === 'person' ? null : v7(),
     agent,

@@ -3,7 +3,7 @@
 import { performance } from 'node:perf_hooks';
 import { setTimeout as wait } from 'node:timers/promises';
 import { parseCount, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
-import { chartCount, NOTHING_CHOSEN, PROGRAM } from '@evenfall/record';
+import { chartCount, KINDS, NOTHING_CHOSEN, PROGRAM } from '@evenfall/record';
 import { v7 } from 'uuid';
 import { chanceFrom } from './chance.mjs';
 import { freshFolder, processTree, startServer } from './serverUnderTest.mjs';
@@ -30,7 +30,10 @@ for (const way of ['the whole process tree', 'Node alone']) {
       restarts += 1;
       if (round === 0) await makeClinic(server.address, clinic);
       lost += await missing(server.address, clinic, acknowledged);
-      const writing = write(server.address, clinic, acknowledged, chance);
+      const writing = write(server.address, clinic, acknowledged, chance).then(
+        () => null,
+        (error) => error,
+      );
       await wait(80 + chance() * 700);
       const victims = way === 'Node alone' ? [server.child.pid] : processTree(server.child.pid);
       for (const pid of victims) {
@@ -41,7 +44,8 @@ for (const way of ['the whole process tree', 'Node alone']) {
         }
       }
       await server.ended;
-      await writing;
+      const wrong = await writing;
+      if (wrong !== null) throw wrong;
       passed += 1;
     } catch (error) {
       failed += 1;
@@ -53,6 +57,10 @@ for (const way of ['the whole process tree', 'Node alone']) {
   await last.stop();
   remove();
   if (lost > 0) failed += 1;
+  if (acknowledged.size === 0) {
+    failed += 1;
+    lines.push(`${way}: nothing was acknowledged, so that nothing could be lost`);
+  }
   lines.push(
     `kill -9 of ${way}, ${rounds} times: ${acknowledged.size} entries acknowledged, ${lost} lost, ` +
       `${restarts} of ${rounds} starts needed no hand (slowest ${(slowest / 1000).toFixed(1)} s)`,
@@ -78,7 +86,7 @@ function frame(clinic, kind, content, more = {}) {
     id: v7(),
     book: 'care',
     kind,
-    schema: 1,
+    schema: kind === 'person' ? 1 : KINDS[kind].newest,
     person: clinic.person,
     round: kind === 'person' ? null : v7(),
     session: null,
@@ -110,11 +118,14 @@ async function write(address, clinic, acknowledged, chance) {
         const count = parseCount({ n: 10 + Math.floor(chance() * 20), windowSeconds: 15 });
         const done = { count: count.value, circumstances: UNKNOWN_CIRCUMSTANCES, override: null, note: null };
         const entry = frame(clinic, 'count', chartCount(done, NOTHING_CHOSEN, PROGRAM));
+        let status;
         try {
-          if ((await post(address, '/api/entries', { entries: [entry] })) === 201) acknowledged.add(entry.id);
+          status = await post(address, '/api/entries', { entries: [entry] });
         } catch {
           return; // the server is gone; this entry was not acknowledged
         }
+        if (status === 422) throw new Error('an entry that is right was refused');
+        if (status === 201) acknowledged.add(entry.id);
       }
     }),
   );

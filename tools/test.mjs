@@ -32,6 +32,8 @@ function scratchFolder() {
     const folder = mkdtempSync(join(MEMORY, 'evenfall-'));
     chmodSync(folder, 0o1777);
     process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
+    // Broken off by hand it would stay in memory.
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => process.exit(1));
     return folder;
   } catch {
     return tmpdir();

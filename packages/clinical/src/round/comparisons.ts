@@ -26,6 +26,7 @@ export const ROUND_COMPARISONS = {
   readFarMmHg: '>=',
   readDiastolicFarMmHg: '>=',
   readBeforeMinutes: '<=',
+  clocksApartMinutes: '<=',
   restSeconds: '>=',
   pregnancyAskFromMonths: '>=',
   pregnancyAskUnderMonths: '<',

@@ -216,6 +216,13 @@ export const ROUND_FIGURES = figures({
     'common practice (a number is looked at beside the one before it); the time is ours',
     'decision',
   ),
+  clocksApartMinutes: row(
+    2,
+    'min',
+    'a reading that seems later than one typed by no more than this was before it, on a device whose clock is ahead',
+    'no source; how far two devices at one bed may differ is ours',
+    'decision',
+  ),
   childSlowPulsePerMinute: row(
     60,
     '/min',

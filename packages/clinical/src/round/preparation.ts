@@ -44,13 +44,13 @@ export function isOfCuff(one: Preparation): boolean {
 }
 
 /**
- * Whether it is known if the cuff was as it should be: it was on, so that it was asked, or what was not so is among the exceptions.
+ * Whether it is known if the cuff was as it should be: it was asked, or what was not so is among the exceptions.
  * Where nobody looked at anything (null) that is said instead.
  *
- * @param wasCuffOn whether it went on in the round itself; a reading that was typed was taken before, and nobody was asked
+ * @param isCuffAsked whether its points were asked; a reading that was typed was taken before, and nobody was by itself
  *
  * Source: none; that what was not asked yet is not known, and not fine, is our decision.
  */
-export function areCuffPointsKnown(exceptions: readonly Preparation[] | null, wasCuffOn: boolean): boolean {
-  return wasCuffOn || exceptions === null || exceptions.some(isOfCuff);
+export function areCuffPointsKnown(exceptions: readonly Preparation[] | null, isCuffAsked: boolean): boolean {
+  return isCuffAsked || exceptions === null || exceptions.some(isOfCuff);
 }

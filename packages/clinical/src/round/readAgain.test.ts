@@ -55,6 +55,11 @@ test('a diastolic far from that of minutes ago is asked about too, where both ha
   expect(codes(148, 62, { systolic: 150, minutesAgo: 3 })).toEqual([]);
 });
 
+test('a clock that is a little ahead hides nothing; what was taken later is none before', () => {
+  expect(codes(124, 80, { systolic: 165, minutesAgo: -2 })).toEqual(['read-far-from-before']);
+  expect(codes(124, 80, { systolic: 165, minutesAgo: -2.1 })).toEqual([]);
+});
+
 test('the repeat of a very low one is not asked about again', () => {
   expect(codes(82, 50, { systolic: 84, minutesAgo: 2 })).toEqual([]);
 });

@@ -21,7 +21,8 @@ type Typed = { readonly systolic: number; readonly diastolic: number | null };
  * Why numbers that were typed are looked at once more before they are signed: they may be a slip. They are asked about and never
  * changed. A very low one that comes soon after another very low one is no slip, and is not asked about again.
  *
- * @param before the newest reading before this one, and how many minutes ago it was taken; null where there is none
+ * @param before the newest reading besides this one, and how many minutes ago it was taken, negative where it seems later; null
+ * where there is none
  * @param ageMonths completed months, which a child's limit goes by; null is not known
  * Source: bedside handbook 3.9 (numbers that cannot be), 3.17 (very low; a child's limit); the rest common practice (a number is
  * looked at beside the one before it), its limits a decision.
@@ -36,7 +37,9 @@ export function readAgain(
   const isImplausible = plausibleFlags({ systolic, diastolicUsed: diastolic }, deflation).length > 0;
   const isLow = (mmHg: number) => isVeryLow({ ...NOTHING_KNOWN, systolic: mmHg, ageMonths }, actNow);
   const soon =
-    before !== null && passes(before.minutesAgo, SIDE.readBeforeMinutes, F.readBeforeMinutes.value)
+    before !== null &&
+    passes(before.minutesAgo, SIDE.readBeforeMinutes, F.readBeforeMinutes.value) &&
+    passes(-before.minutesAgo, SIDE.clocksApartMinutes, F.clocksApartMinutes.value)
       ? before
       : null;
   const awayMmHg = soon === null ? 0 : Math.abs(systolic - soon.systolic);

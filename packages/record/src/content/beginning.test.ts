@@ -45,15 +45,15 @@ test('another reason for not waiting needs its words', () => {
 
 describe('a round of an older schema', () => {
   test('is read as it was written, with nothing of either', () => {
-    const { wasCuffOn: _cuff, ...third } = CONTENT;
+    const { isCuffAsked: _cuff, ...third } = CONTENT;
     const before = readEntry(frame('round', { ...third, begun: BEGUN, rest: REST }, { schema: 3 }));
-    expect(before.ok && before.value.content).toMatchObject({ begun: BEGUN, rest: REST, wasCuffOn: null });
+    expect(before.ok && before.value.content).toMatchObject({ begun: BEGUN, rest: REST, isCuffAsked: null });
     const { begun: _begun, rest: _rest, ...older } = third;
     const entry = readEntry(frame('round', older, { schema: 2 }));
     expect(entry.ok && entry.value.content).toMatchObject({
       begun: null,
       rest: null,
-      wasCuffOn: null,
+      isCuffAsked: null,
       signs: CONTENT.signs,
     });
     const { status, signs, protocolVersion, note } = CONTENT;
@@ -63,6 +63,6 @@ describe('a round of an older schema', () => {
 
   test('does not carry what it never had', () => {
     expect(placesOf(read({ begun: BEGUN }, 2))).not.toEqual([]);
-    expect(placesOf(read({ wasCuffOn: true }, 3))).toEqual(['/content/wasCuffOn']);
+    expect(placesOf(read({ isCuffAsked: true }, 3))).toEqual(['/content/isCuffAsked']);
   });
 });

@@ -11,7 +11,7 @@ export type RoundSigned = Pick<RoundContent, 'status' | 'signs' | 'note'> & {
   /** Absent for nobody said. */
   readonly begun?: Beginning | null;
   readonly rest?: RestKept | null;
-  readonly wasCuffOn?: boolean | null;
+  readonly isCuffAsked?: boolean | null;
   readonly evidence: RoundEvidence;
 };
 
@@ -26,7 +26,7 @@ export function chartRound(
   inForce: InForce,
   program: string,
 ): RoundContent {
-  const { status, signs, evidence, note, begun = null, rest = null, wasCuffOn = null } = signed;
+  const { status, signs, evidence, note, begun = null, rest = null, isCuffAsked = null } = signed;
   const { presets, presetVersion } = inForce;
   return {
     status,
@@ -38,7 +38,7 @@ export function chartRound(
     note,
     begun: copied(begun),
     rest: copied(rest),
-    wasCuffOn,
+    isCuffAsked,
   };
 }
 

@@ -79,11 +79,11 @@ export const thirdRoundContent = z.object(third).strict().refine(isMadeTogether,
  * The signing of one set of signs: which entries belong to it, and for each sign without one why it was not
  * done. `status` is `preliminary` for a learner's round until a supervisor countersigns. `value` is what the protocol
  * made of the entries named and of `evidence`, under the rule that `computedBy` names; all three are null in a round
- * that was signed before there was such a rule. `begun` and `rest` are null where nobody said. `wasCuffOn` says whether the
- * cuff went on in the round, so that its points were asked for; of a round of an older schema that is not known (null).
+ * that was signed before there was such a rule. `begun` and `rest` are null where nobody said. `isCuffAsked` says whether the
+ * points of the cuff were asked; of a round of an older schema that is not known (null).
  */
 export const roundContent = z
-  .object({ ...third, wasCuffOn: z.boolean().nullable() })
+  .object({ ...third, isCuffAsked: z.boolean().nullable() })
   .strict()
   .refine(isMadeTogether, TOGETHER);
 export type RoundContent = z.infer<typeof roundContent>;
@@ -100,5 +100,5 @@ export function upgradeRound(content: unknown, from: number): unknown {
   >;
   const made = from > 1 ? {} : { evidence: null, value: null, computedBy: null };
   const how = from > 2 ? {} : { begun: null, rest: null };
-  return { ...older, ...made, ...how, wasCuffOn: null };
+  return { ...older, ...made, ...how, isCuffAsked: null };
 }

@@ -190,7 +190,7 @@ class DemoFilling {
     };
     const signed = isWhole
       ? chartRound(
-          { status, signs, evidence, note: null, wasCuffOn: pressures.length > 0 },
+          { status, signs, evidence, note: null, isCuffAsked: pressures.length > 0 },
           frames.map(entryOf),
           inForce,
           PROGRAM,

@@ -30,13 +30,13 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
     begun = null,
     rest = null,
     signs = [],
-    wasCuffOn = null,
+    isCuffAsked = null,
   } = signing?.content ?? {};
   return (
     <div className="round-outcome">
       {begun === null ? null : <p className="small soft">{beginningText(begun, words)}</p>}
       {evidence === null ? null : (
-        <p className="small soft">{preparedText({ ...evidence, rest, wasCuffOn, signs }, words)}</p>
+        <p className="small soft">{preparedText({ ...evidence, rest, isCuffAsked, signs }, words)}</p>
       )}
       {rest === null ? null : <p className="small soft">{restText(rest, words)}</p>}
       {evidence === null || evidence.features === null ? null : (

@@ -9,7 +9,7 @@ const RESTED = { seconds: 300, neededSeconds: 300, skipped: null };
 
 test('how the person was made ready says what it is of', () => {
   const text = (exceptions: Parameters<typeof preparedText>[0]['exceptions'], rest: typeof RESTED | null) =>
-    preparedText({ exceptions, rest, wasCuffOn: true, signs: TAKEN }, words);
+    preparedText({ exceptions, rest, isCuffAsked: true, signs: TAKEN }, words);
   expect(text([], RESTED)).toBe('Made ready: all as it should be before the pressure.');
   expect(text(['not-talking'], RESTED)).toBe('Made ready, but for: talking.');
   expect(text(null, null)).toBe('Nobody looked whether the person was made ready.');
@@ -29,7 +29,7 @@ test('of a round without a pressure nothing is known of the cuff', () => {
       {
         exceptions,
         rest: RESTED,
-        wasCuffOn: false,
+        isCuffAsked: false,
         signs: [{ sign: 'pressure', notDone: { reason: 'declined', text: null } }],
       },
       words,
@@ -43,9 +43,9 @@ test('of a round without a pressure nothing is known of the cuff', () => {
 
 test('of a pressure that was typed the points of the cuff were not asked, and are not said to be fine', () => {
   const text = (
-    wasCuffOn: boolean | null,
+    isCuffAsked: boolean | null,
     exceptions: Parameters<typeof preparedText>[0]['exceptions'] = [],
-  ) => preparedText({ exceptions, rest: RESTED, wasCuffOn, signs: TAKEN }, words);
+  ) => preparedText({ exceptions, rest: RESTED, isCuffAsked, signs: TAKEN }, words);
   expect(text(false)).toBe(
     'Made ready: all else as it should be before the pressure. The pressure was typed: whether the cuff was as it should be was not asked.',
   );

@@ -169,8 +169,8 @@ export type PressureAt =
 export type PressureDraft = {
   /** Where the cuff is, or was for a set that was typed; null until it was put on. */
   readonly place: RunPlace | null;
-  /** Whether it was put on in this round, so that its points were asked; absent for not: a typed set was read before. */
-  readonly wasCuffOn?: boolean;
+  /** Whether its points were asked: where it is put on, or of a typed set on the page of making ready; absent for not. */
+  readonly isCuffAsked?: boolean;
   /** Which gauge of the place the readings to come are read from; absent for not said. */
   readonly gauge?: string | null;
   readonly felt: readonly FeltDraft[];

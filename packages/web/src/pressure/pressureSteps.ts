@@ -47,7 +47,7 @@ export function withPlace(draft: RoundDraft, place: RunPlace, palpateFirst: bool
     const { lostMmHg, readMmHg } = knownAt(pressure, place);
     const isFelt = lostMmHg !== null || readMmHg.length > 0;
     const measuring: PressureAt = palpateFirst && !isFelt ? { at: 'feel', typed: '' } : { at: 'ready' };
-    return { ...pressure, ...clocksIn(pressure, place), place, wasCuffOn: true, notDone: null, measuring };
+    return { ...pressure, ...clocksIn(pressure, place), place, isCuffAsked: true, notDone: null, measuring };
   });
 }
 

@@ -5,12 +5,9 @@ import type { Round } from '../round/useRound.js';
 
 const MINUTE_MS = 60_000;
 
-/** How much the clocks of two devices may differ, min. Source: none; a decision. */
-const CLOCKS_APART_MINUTES = 2;
-
 /**
  * The newest reading of a person before one that is typed, in the round under way or else in the chart, its diastolic as it is
- * used; null for none, or for one that was taken after it.
+ * used, and how long ago, negative where it seems later; null for none.
  *
  * @param nowMs when the one that is typed was taken, ms
  */
@@ -29,5 +26,5 @@ export function readBefore(
   if (read == null || at === undefined) return null;
   const { systolic, diastolic } = read;
   const minutesAgo = (nowMs - Date.parse(at)) / MINUTE_MS;
-  return minutesAgo < -CLOCKS_APART_MINUTES ? null : { systolic, diastolic, minutesAgo };
+  return { systolic, diastolic, minutesAgo };
 }

@@ -28,7 +28,7 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   const [, go] = useLocation();
   const cameFrom = useCameFrom(person);
   const form = useForm(`prepare ${round.draft.round}`, { ticked: (round.draft.exceptions ?? []).join(' ') });
-  const isCuffOn = round.draft.pressure.wasCuffOn === true;
+  const isCuffOn = round.draft.pressure.place !== null;
   // What is of the cuff is asked where it is put on.
   const asked = PREPARATION.filter((one) => isCuffOn || !isOfCuff(one));
   const ticked = form.text('ticked').split(' ');
@@ -42,7 +42,12 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   const below = useBelow(list, foot, '.tick');
   // Kept at once: what comes next may have to be fetched first.
   const keep = (exceptions: readonly Preparation[]) => {
-    round.change((draft) => ({ ...draft, exceptions }));
+    // Of a set that was typed its cuff is asked here.
+    round.change((draft) => ({
+      ...draft,
+      exceptions,
+      pressure: isCuffOn ? { ...draft.pressure, isCuffAsked: true } : draft.pressure,
+    }));
     form.done();
     nextStep({ ...round.draft, exceptions }, round, ({ step }) =>
       go(cameFrom?.href ?? nextHref(person, step), { replace: true }),

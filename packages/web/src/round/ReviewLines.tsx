@@ -14,7 +14,7 @@ export function PreparedLine({ round, person }: PersonProps) {
   const exceptions = exceptionsWithRest(round.draft.exceptions, rest);
   // A rest that still goes on is known to be one.
   const isKnown = round.draft.rest !== null || isRestKnown(exceptions, rest);
-  const isCuff = areCuffPointsKnown(exceptions, round.draft.pressure.wasCuffOn === true);
+  const isCuff = areCuffPointsKnown(exceptions, round.draft.pressure.isCuffAsked === true);
   const none = isKnown ? (isCuff ? 'prepare.none' : 'prepare.noneSoFar') : 'prepare.noneElse';
   const text =
     exceptions === null

@@ -110,7 +110,7 @@ test('a signing says whether the cuff went on in the round: what was typed was r
   const contentOf = (draft: RoundDraft) => entriesOf(draft, signing).at(-1)?.content;
   const arm = { site: 'upper-arm', side: 'left', posture: 'sit' } as const;
   const place = { ...arm, cuff: null, armCm: null, override: null };
-  expect(contentOf(complete())).toMatchObject({ wasCuffOn: false });
+  expect(contentOf(complete())).toMatchObject({ isCuffAsked: false });
   const { set } = readTypedSet(
     '146/92',
     { method: 'auscultation', counted: { windowSeconds: 30, clock: 'any', first: 1 } },
@@ -120,8 +120,8 @@ test('a signing says whether the cuff went on in the round: what was typed was r
   const start = { ...{ run: ID(30), pulse: ID(31), sequence: 30 }, measuredAt: AT(3) };
   const keptAt = { session: 's', atMs: 0 };
   const typed = withTypedSet(complete(), set, place, null, { ...start, keptAt });
-  expect(contentOf(typed)).toMatchObject({ wasCuffOn: false });
-  expect(contentOf(withPlace(complete(), place, false))).toMatchObject({ wasCuffOn: true });
+  expect(contentOf(typed)).toMatchObject({ isCuffAsked: false });
+  expect(contentOf(withPlace(complete(), place, false))).toMatchObject({ isCuffAsked: true });
 });
 
 test('every entry of a round of a class says so, and names its session', () => {

@@ -185,7 +185,7 @@ export function roundContent(
     note,
     begun,
     rest,
-    wasCuffOn: draft.pressure.wasCuffOn === true,
+    isCuffAsked: draft.pressure.isCuffAsked === true,
   };
   return chartRound(signed, values as readonly EntryFrame[] as readonly Entry[], inForce, program);
 }
